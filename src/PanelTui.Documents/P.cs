@@ -1,0 +1,1 @@
+namespace PanelTui.Documents; internal static class P;

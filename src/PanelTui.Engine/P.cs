@@ -1,0 +1,1 @@
+namespace PanelTui.Engine; internal static class P;
