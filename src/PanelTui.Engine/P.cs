@@ -1,1 +1,0 @@
-namespace PanelTui.Engine; internal static class P;

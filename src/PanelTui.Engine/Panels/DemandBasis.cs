@@ -1,0 +1,38 @@
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Panels;
+
+/// <summary>The ways to work out the calculated load that a schedule can name.</summary>
+public enum DemandMethodName
+{
+    /// <summary>Article 220 Part III for dwellings.</summary>
+    DwellingStandard,
+
+    /// <summary>220.82.</summary>
+    DwellingOptional,
+
+    /// <summary>220.83.</summary>
+    DwellingExisting,
+
+    /// <summary>Article 220 Part III for other than dwellings.</summary>
+    NonDwelling,
+
+    /// <summary>220.87.</summary>
+    Measured,
+
+    /// <summary>The loads of the user's own choice, 702.4.</summary>
+    Selected,
+}
+
+/// <summary>Which method the schedule names, and the figures it needs.</summary>
+public sealed record DemandBasis
+{
+    public static readonly DemandBasis Default = new();
+
+    public DemandMethodName Method { get; init; } = DemandMethodName.Selected;
+
+    public SquareFeet? FloorArea { get; init; }
+
+    /// <summary>The highest measured current on the busier leg.</summary>
+    public Amperes? MeasuredPeak { get; init; }
+}

@@ -1,0 +1,20 @@
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Panels;
+
+/// <summary>From the transfer equipment to this panel; whatever nobody wrote down is nothing.</summary>
+public sealed record Feeder
+{
+    /// <summary>The overcurrent device ahead of the feeder on the normal supply.</summary>
+    public Amperes? Ocpd { get; init; }
+
+    public Conductor? Conductor { get; init; }
+
+    /// <summary>The insulation's temperature rating.</summary>
+    public Celsius? Insulation { get; init; }
+
+    /// <summary>One way.</summary>
+    public Feet? Length { get; init; }
+
+    public Celsius? Ambient { get; init; }
+}

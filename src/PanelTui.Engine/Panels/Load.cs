@@ -1,0 +1,80 @@
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Panels;
+
+/// <summary>What a load is, in the words that demand factors and rules go by.</summary>
+public enum LoadKind
+{
+    Lighting,
+    Receptacle,
+    SmallAppliance,
+    Laundry,
+    Range,
+    WallOven,
+    Cooktop,
+    Dryer,
+    Appliance,
+    WaterHeater,
+    SpaceHeat,
+    Cooling,
+    HeatPump,
+    Motor,
+    Ev,
+    Kitchen,
+    Other,
+}
+
+/// <summary>Between which conductors of a multi-pole breaker a load sits.</summary>
+public enum Across
+{
+    LineToLine,
+    LineToNeutral,
+}
+
+/// <summary>One load, or several alike, on a circuit. Defaults are those of the schedule file.</summary>
+public sealed record Load
+{
+    public required LoadKind Kind { get; init; }
+
+    /// <summary>Nothing only for kinds that have a rating by the code: receptacle, small-appliance, laundry.</summary>
+    public LoadRating? Rating { get; init; }
+
+    /// <summary>How many alike, at least 1.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>Receptacle yokes, at least 1.</summary>
+    public int Outlets { get; init; } = 1;
+
+    /// <summary>The utilisation voltage where it is not the circuit's own.</summary>
+    public Volts? Volts { get; init; }
+
+    public Across Across { get; init; } = Across.LineToLine;
+
+    /// <summary>The pole, counted from 1 at the top, of a line-to-neutral load on a multi-pole breaker.</summary>
+    public int Pole { get; init; } = 1;
+
+    public PowerFactor PowerFactor { get; init; } = PowerFactor.Unity;
+
+    /// <summary>On for three hours or more.</summary>
+    public bool Continuous { get; init; }
+
+    /// <summary>The nameplate's minimum circuit ampacity.</summary>
+    public Amperes? MinimumCircuitAmpacity { get; init; }
+
+    /// <summary>The nameplate's maximum overcurrent protection.</summary>
+    public Amperes? MaximumOvercurrentProtection { get; init; }
+
+    public required Start Start { get; init; }
+
+    /// <summary>Measured running power of one of them, used for what the source carries, never for code sizing.</summary>
+    public Watts? Running { get; init; }
+
+    /// <summary>The share of the time it is on.</summary>
+    public Percent Duty { get; init; } = Percent.Whole;
+
+    /// <summary>Loads of one group never run together.</summary>
+    public string? Group { get; init; }
+
+    /// <summary>Space heat that comes on with a heat pump.</summary>
+    public bool Supplementary { get; init; }
+}

@@ -1,0 +1,26 @@
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Panels;
+
+public enum TransferKind
+{
+    Manual,
+    Automatic,
+    Interlock,
+}
+
+/// <summary>What chooses between the two supplies, so that they are never connected together.</summary>
+public sealed record TransferEquipment
+{
+    public TransferKind Kind { get; init; } = TransferKind.Manual;
+
+    public Amperes? Rating { get; init; }
+
+    /// <summary>Whether it has overcurrent protection of its own.</summary>
+    public bool IntegralOcpd { get; init; }
+
+    public bool? SwitchesNeutral { get; init; }
+
+    /// <summary>Whether it sheds loads so that the source is never asked for more than it has.</summary>
+    public bool LoadManagement { get; init; }
+}
