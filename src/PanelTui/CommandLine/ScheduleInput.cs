@@ -1,0 +1,37 @@
+using PanelTui.Documents;
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>A schedule as a verb is given it: a path, or `-` for standard input.</summary>
+internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Problem)
+{
+    private const string StandardInput = "-";
+
+    /// <summary>Never throws on what a user names or writes: what cannot be read at all is a <see cref="Problem"/>, one line.</summary>
+    public static ScheduleInput Read(string path, Streams streams)
+    {
+        var name = path == StandardInput ? "standard input" : path;
+        try
+        {
+            return new ScheduleInput(name, Snapshot.Of(TextOf(path, streams)), null);
+        }
+        catch (FileProblem problem)
+        {
+            return new ScheduleInput(name, null, $"{name}: {problem.Message}");
+        }
+        catch (YamlProblem problem)
+        {
+            return new ScheduleInput(name, null, $"{name}:{problem.Position.Line}:{problem.Position.Column}: error: {problem.Message}");
+        }
+    }
+
+    private static SourceText TextOf(string path, Streams streams)
+    {
+        if (path != StandardInput) return ScheduleFile.Load(path).Text;
+        using var input = streams.In();
+        return SourceText.FromStream(input);
+    }
+}
