@@ -20,22 +20,17 @@ internal static class StructureGate
         var end = 0;
         foreach (var token in tokens)
         {
-            var (start, next) = PlaceOf(token, source.Text.Length);
-            if (next == start) continue;
-            Demand(start >= end, source, start);
-            CheckGap(source, TextSpan.Between(end, start), comments);
-            end = next;
+            var place = TokenPlace.Of(token, source.Text.Length);
+            if (place.IsEmpty) continue;
+            Demand(place.Start >= end, source, place.Start);
+            CheckGap(source, TextSpan.Between(end, place.Start), comments);
+            end = place.End;
         }
 
         CheckGap(source, TextSpan.Between(end, source.Text.Length), comments);
         if (root is not null) CheckNode(source, root, new(0, source.Text.Length));
         return comments.DrainToImmutable();
     }
-
-    private static (int Start, int End) PlaceOf(Token token, int length) =>
-        token is StreamStart or StreamEnd or BlockEnd or BlockMappingStart or BlockSequenceStart
-            ? (0, 0)
-            : ((int)Math.Min(token.Start.Index, length), (int)Math.Min(token.End.Index, length));
 
     private static void CheckGap(SourceText source, TextSpan gap, ImmutableArray<TextSpan>.Builder comments)
     {

@@ -22,14 +22,14 @@ internal sealed class TokenCursor(IReadOnlyList<Token> tokens, int textLength)
         }
     }
 
-    public int StartOf(Token token) => (int)Math.Min(token.Start.Index, textLength);
+    public int StartOf(Token token) => TokenPlace.Of(token, textLength).Start;
 
-    public int EndOf(Token token) => (int)Math.Min(token.End.Index, textLength);
+    public int EndOf(Token token) => TokenPlace.Of(token, textLength).End;
 
     public Token Take()
     {
         var token = tokens[_next++];
-        if (EndOf(token) > StartOf(token)) LastEnd = EndOf(token);
+        if (TokenPlace.Of(token, textLength) is { IsEmpty: false } place) LastEnd = place.End;
         return token;
     }
 
