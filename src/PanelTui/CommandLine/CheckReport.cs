@@ -1,0 +1,43 @@
+using PanelTui.Documents;
+using PanelTui.Documents.Reading;
+using PanelTui.Documents.Text;
+using PanelTui.Engine.Rules;
+using PanelTui.Presentation;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>What `check` prints for people: a line a finding with its place, then what to check, then the count.</summary>
+internal static class CheckReport
+{
+    public static IEnumerable<string> Lines(string name, Snapshot snapshot)
+    {
+        foreach (var diagnostic in snapshot.Diagnostics) yield return Line(name, snapshot, diagnostic);
+        if (snapshot.Assessment is not { } assessment)
+        {
+            yield return $"{DisplayText.Clean(name)}: not readable as a schedule";
+            yield break;
+        }
+
+        foreach (var finding in assessment.Findings)
+        {
+            var place = PlaceOf(snapshot, snapshot.SourceMap.SpanOf(finding));
+            yield return DisplayText.Clean($"{name}:{place}: {Words.Of(finding.Severity)}: {finding.Message} [{finding.Rule}] ({finding.Cite})");
+            yield return DisplayText.Clean($"    {finding.Mend}");
+        }
+
+        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(assessment.Findings)}";
+    }
+
+    /// <summary>`FILE:LINE:COLUMN: error: what was found and what was expected [code]`.</summary>
+    public static string Line(string name, Snapshot snapshot, Diagnostic diagnostic)
+    {
+        var severity = diagnostic.Severity == DiagnosticSeverity.Error ? "error" : "note";
+        return DisplayText.Clean($"{name}:{PlaceOf(snapshot, diagnostic.Span)}: {severity}: {diagnostic.Message} [{diagnostic.Code}]");
+    }
+
+    private static string PlaceOf(Snapshot snapshot, TextSpan? span)
+    {
+        var place = snapshot.Source.PositionOf(span?.Start ?? 0);
+        return $"{place.Line}:{place.Column}";
+    }
+}

@@ -1,0 +1,154 @@
+using System.Text.Json;
+using PanelTui.Engine;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Rules;
+using PanelTui.Engine.Running;
+
+namespace PanelTui.Presentation;
+
+/// <summary>An assessment as one JSON object: numbers plain and unrounded, what is not worked out as null.</summary>
+internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
+{
+    /// <summary>Counts up when a name or a meaning changes; added names leave it as it is.</summary>
+    public const int Schema = 1;
+
+    public static string Of(Assessment assessment) => JsonText.Of(json => new CalcJson(json, assessment).Write());
+
+    private void Write()
+    {
+        json.WriteStartObject();
+        json.WriteNumber("schema", Schema);
+        WritePanel();
+        WriteConnected();
+        WriteDemand();
+        WriteFeeder();
+        WriteTransfer();
+        json.WriteStartArray("scenarios");
+        foreach (var run in assessment.Scenarios) WriteScenario(run);
+        json.WriteEndArray();
+        FindingJson.WriteArray(json, "findings", assessment.Findings);
+        json.WriteEndObject();
+    }
+
+    private void WritePanel()
+    {
+        var panel = assessment.Schedule.Panel;
+        var fill = PanelFill.Of(assessment.Schedule);
+        json.WriteStartObject("panel");
+        json.WriteString("name", panel.Name);
+        json.WriteString("system", panel.System.Name);
+        json.WriteNumber("spaces", panel.Spaces);
+        json.WriteNumber("poles_used", fill.PolesUsed);
+        json.WriteNumber("poles_open", fill.SpacesOpen);
+        json.WriteEndObject();
+    }
+
+    private void WriteConnected()
+    {
+        var connected = assessment.Connected;
+        json.WriteStartObject("connected");
+        json.WriteNumber("va", connected.Total.Value);
+        WriteLegs(leg => (connected.VoltAmperesOn(leg), connected.AmperesOn(leg)));
+        json.WriteNumber("neutral_amps", connected.Neutral.Value);
+        json.WriteNumber("imbalance_percent", connected.Imbalance.Value);
+        json.WriteEndObject();
+    }
+
+    private void WriteDemand()
+    {
+        json.WriteStartObject("demand");
+        json.WriteString("method", Words.Of(assessment.Schedule.Demand.Method));
+        var demand = assessment.Demand;
+        Write("va", demand?.Total.Value);
+        Write("amps", demand?.Amperes.Value);
+        if (demand is null) json.WriteNull("legs");
+        else WriteLegs(leg => (demand.Legs.VoltAmperesOn(leg), demand.Legs.AmperesOn(leg)));
+        Write("neutral_va", demand?.NeutralVoltAmperes.Value);
+        Write("neutral_amps", demand?.Neutral.Value);
+        Write("minimum_ampacity", demand?.MinimumAmpacity.Value);
+        json.WriteStartArray("steps");
+        foreach (var step in demand?.Steps ?? [])
+        {
+            json.WriteStartObject();
+            json.WriteString("label", step.Label);
+            json.WriteNumber("va", step.Value);
+            json.WriteString("cite", $"{step.Cite}");
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private void WriteFeeder()
+    {
+        json.WriteStartObject("feeder");
+        Write("required_amps", assessment.Feeder?.Required.Value);
+        Write("standard_ocpd", assessment.Feeder?.StandardOcpd?.Value);
+        json.WriteNull("conductor");
+        json.WriteNull("voltage_drop_percent");
+        json.WriteEndObject();
+    }
+
+    private void WriteTransfer()
+    {
+        var transfer = assessment.Transfer;
+        json.WriteStartObject("transfer");
+        Write("required_amps", transfer?.Required.Value);
+        Write("standard_rating", transfer?.Standard?.Value);
+        Write("stated_rating", (assessment.Schedule.Transfer?.Rating)?.Value);
+        Write("ok", transfer?.Ok);
+        json.WriteEndObject();
+    }
+
+    private void WriteScenario(ScenarioRun run)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", run.Name);
+        json.WriteStartObject("legs");
+        foreach (var leg in run.Legs.Legs)
+        {
+            json.WriteStartObject($"{leg}");
+            json.WriteNumber("running_w", run.Legs[leg].Running.Value);
+            Write("limit_w", run.Legs[leg].Limit?.Value);
+            json.WriteNumber("amps", run.Legs[leg].Amperes.Value);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+        json.WriteNumber("neutral_amps", run.Neutral.Value);
+        json.WriteNull("worst_start");
+        json.WriteNull("average_w");
+        json.WriteNull("hours_to_reserve");
+        Write("ok", run.Ok);
+        json.WriteEndObject();
+    }
+
+    private void WriteLegs(Func<Leg, (VoltAmperes Power, Amperes Current)> figures)
+    {
+        json.WriteStartObject("legs");
+        foreach (var leg in assessment.Schedule.Panel.System.Legs)
+        {
+            var (power, current) = figures(leg);
+            json.WriteStartObject($"{leg}");
+            json.WriteNumber("va", power.Value);
+            json.WriteNumber("amps", current.Value);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+    }
+
+    private void Write(string name, decimal? value)
+    {
+        if (value is { } known) json.WriteNumber(name, known);
+        else json.WriteNull(name);
+    }
+
+    private void Write(string name, bool? value)
+    {
+        if (value is { } known) json.WriteBoolean(name, known);
+        else json.WriteNull(name);
+    }
+}

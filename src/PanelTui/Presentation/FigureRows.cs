@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PanelTui.Engine;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+
+namespace PanelTui.Presentation;
+
+/// <summary>The live figures beside the panel; with a second assessment, what a change would do to each of them.</summary>
+internal sealed class FigureRows(Assessment now, Assessment? then)
+{
+    public static ImmutableArray<FigureRow> Of(Assessment now, Assessment? then = null)
+    {
+        var rows = new FigureRows(now, then);
+        return [.. rows.Connected(), FigureRow.Gap, .. rows.Demand(), FigureRow.Gap, .. rows.Source()];
+    }
+
+    private IEnumerable<FigureRow> Connected()
+    {
+        yield return new("Connected", Both(it => Figure.Of(it.Connected.Total)), Tone.Strong);
+        foreach (var leg in now.Schedule.Panel.System.Legs)
+            yield return new($"Leg {leg}", LegFigure(leg), FaceText.ToneOf(leg));
+        yield return new("Imbalance", Both(it => Figure.Of(it.Connected.Imbalance)));
+        yield return new("Neutral", Both(it => Figure.Of(it.Connected.Neutral)));
+    }
+
+    private IEnumerable<FigureRow> Demand()
+    {
+        if (now.Demand is not { } demand)
+        {
+            yield return new($"Demand: {Words.Of(now.Schedule.Demand.Method)}", "", Tone.Strong);
+            yield return new("not worked out yet", "", Tone.Faint);
+            yield break;
+        }
+
+        yield return new("Demand", Both(it => Figure.Of(it.Demand!.Total)), Tone.Strong);
+        foreach (var leg in now.Schedule.Panel.System.Legs)
+            yield return new($"Leg {leg}", Both(it => Figure.Of(it.Demand!.Legs.AmperesOn(leg))));
+        yield return new("Least ampacity", Both(it => Figure.Of(it.Demand!.MinimumAmpacity)));
+        yield return Against("Feeder device", now.Schedule.Feeder?.Ocpd, it => it.Feeder?.StandardOcpd);
+        yield return Against("Transfer", now.Transfer?.Stated, it => it.Transfer?.Standard);
+    }
+
+    private IEnumerable<FigureRow> Source()
+    {
+        if (Tightest(now) is not { } run) yield break;
+        yield return new(run.Name, "", Tone.Strong);
+        foreach (var leg in now.Schedule.Panel.System.Legs)
+        {
+            var over = run.Legs[leg].Ok == false;
+            yield return new($"{leg}{(over ? " over!" : "")}", SourceFigure(run, leg), over ? Tone.Warning : Tone.Plain);
+        }
+    }
+
+    /// <summary>The scenario that leaves the source the least on a leg.</summary>
+    private static ScenarioRun? Tightest(Assessment of) => of.Scenarios.MaxBy(run => run.Legs.Values.Max(leg => leg.Running.Value));
+
+    private string SourceFigure(ScenarioRun run, Leg leg)
+    {
+        var preview = then?.Scenarios.FirstOrDefault(other => other.Scenario.Name == run.Name);
+        var watts = Figure.Change(
+            Shown.Rounded(run.Legs[leg].Running.Value, 0),
+            preview is null ? null : Shown.Rounded(preview.Legs[leg].Running.Value, 0));
+        return run.Legs[leg].Limit is { } limit ? $"{watts} of {Figure.Of(limit)}" : $"{watts} W";
+    }
+
+    private FigureRow Against(string label, Amperes? stated, Func<Assessment, Amperes?> needed)
+    {
+        var needs = Both(it => needed(it) is { } rating ? $"{rating}" : "none made");
+        var last = needed(then ?? now);
+        var falls = stated is { } has && (last is not { } least || has < least);
+        return stated is null
+            ? new(label, $"needs {needs}")
+            : new($"{label} {stated}", $"{(falls ? "! " : "")}needs {needs}", falls ? Tone.Error : Tone.Plain);
+    }
+
+    private string LegFigure(Leg leg)
+    {
+        var amperes = Both(it => Figure.Of(it.Connected.AmperesOn(leg)));
+        return then is null ? $"{Figure.Of(now.Connected.VoltAmperesOn(leg))} {amperes,7}" : amperes;
+    }
+
+    private string Both(Func<Assessment, string> figure) => Figure.Change(figure(now), then is null ? null : figure(then));
+}

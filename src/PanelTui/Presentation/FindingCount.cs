@@ -1,0 +1,18 @@
+using PanelTui.Engine.Rules;
+
+namespace PanelTui.Presentation;
+
+/// <summary>How many findings of each severity there are.</summary>
+internal readonly record struct FindingCount(int Errors, int Warnings, int Notes)
+{
+    public static FindingCount Of(IReadOnlyCollection<Finding> findings) => new(
+        findings.Count(finding => finding.Severity == Severity.Error),
+        findings.Count(finding => finding.Severity == Severity.Warning),
+        findings.Count(finding => finding.Severity == Severity.Note));
+
+    public override string ToString() => Errors + Warnings + Notes == 0
+        ? "none"
+        : $"{Counted(Errors, "error")}, {Counted(Warnings, "warning")}, {Counted(Notes, "note")}";
+
+    private static string Counted(int count, string word) => $"{count} {word}{(count == 1 ? "" : "s")}";
+}
