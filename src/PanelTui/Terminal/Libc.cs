@@ -1,0 +1,81 @@
+using System.Runtime.InteropServices;
+
+[assembly: DefaultDllImportSearchPaths(DllImportSearchPath.System32)] // the system's own library, never one beside the program
+
+namespace PanelTui.Terminal;
+
+/// <summary>The few calls of the C library that this folder lives on; Linux and macOS.</summary>
+internal static partial class Libc
+{
+    public const int Interrupted = 4;
+    public const int TryAgain = 11;
+    public const int TryAgainOnMac = 35;
+
+    public const short PollIn = 1;
+    public const short PollOut = 4;
+
+    [LibraryImport("libc", EntryPoint = "isatty")]
+    internal static partial int IsTerminal(int fd);
+
+    [LibraryImport("libc", EntryPoint = "tcgetattr")]
+    internal static partial int GetMode(int fd, Span<byte> termios);
+
+    [LibraryImport("libc", EntryPoint = "tcsetattr")]
+    internal static partial int SetMode(int fd, int when, ReadOnlySpan<byte> termios);
+
+    [LibraryImport("libc", EntryPoint = "cfmakeraw")]
+    internal static partial void MakeRaw(Span<byte> termios);
+
+    [LibraryImport("libc", EntryPoint = "tcflush")]
+    internal static partial int Discard(int fd, int queue);
+
+    [LibraryImport("libc", EntryPoint = "ioctl")]
+    internal static partial int Control(int fd, nuint request, Span<ushort> argument);
+
+    [LibraryImport("libc", EntryPoint = "read", SetLastError = true)]
+    internal static partial nint Read(int fd, Span<byte> buffer, nint count);
+
+    [LibraryImport("libc", EntryPoint = "write", SetLastError = true)]
+    internal static partial nint Write(int fd, ReadOnlySpan<byte> buffer, nint count);
+
+    [LibraryImport("libc", EntryPoint = "poll", SetLastError = true)]
+    internal static partial int Poll(Span<PollEntry> entries, nuint count, int milliseconds);
+
+    [LibraryImport("libc", EntryPoint = "pipe")]
+    internal static partial int Pipe(Span<int> ends);
+
+    [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
+    internal static partial int Open(string path, int flags);
+
+    [LibraryImport("libc", EntryPoint = "close")]
+    internal static partial int Close(int fd);
+
+    [LibraryImport("libc", EntryPoint = "dup")]
+    internal static partial int Duplicate(int fd);
+
+    [LibraryImport("libc", EntryPoint = "dup2")]
+    internal static partial int DuplicateTo(int from, int to);
+
+    [LibraryImport("libc", EntryPoint = "fchdir")]
+    internal static partial int GoTo(int directory);
+
+    [LibraryImport("libc", EntryPoint = "kill")]
+    internal static partial int Signal(int process, int signal);
+
+    /// <summary>Ends the process at once: no handler, no flush, no lock is waited for.</summary>
+    [LibraryImport("libc", EntryPoint = "_exit")]
+    internal static partial void ExitNow(int code);
+
+    [StructLayout(LayoutKind.Sequential)]
+    internal struct PollEntry(int fd, short events)
+    {
+        public int Fd = fd;
+        public short Events = events;
+        public short Returned;
+
+        public readonly bool CanRead => (Returned & PollIn) != 0;
+
+        /// <summary>Error, hang-up or a closed descriptor.</summary>
+        public readonly bool IsGone => (Returned & 0x38) != 0;
+    }
+}

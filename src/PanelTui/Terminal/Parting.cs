@@ -1,0 +1,33 @@
+using System.Text;
+using PanelTui.Presentation;
+
+namespace PanelTui.Terminal;
+
+/// <summary>The words printed on the terminal once it has been given back.</summary>
+internal static class Parting
+{
+    private const int StandardError = 2;
+
+    public static void Say(Ending ending)
+    {
+        if (ending.Fault is { } fault)
+            Say(IsDebugging ? fault.ToString() : $"paneltui stopped because of a fault in itself: {fault.Message}");
+        if (ending.Note is { } note)
+            Say(note);
+    }
+
+    /// <summary>Prints to standard error without the system's console, which would change the terminal's modes.</summary>
+    public static void Say(string text)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Console.Error.WriteLine(DisplayText.Clean(text));
+            return;
+        }
+
+        var lines = text.ReplaceLineEndings("\n").Split('\n').Select(line => $"{DisplayText.Clean(line)}\n");
+        _ = TtyWriter.WriteAll(StandardError, Encoding.UTF8.GetBytes(string.Concat(lines)));
+    }
+
+    private static bool IsDebugging => Environment.GetEnvironmentVariable("PANELTUI_DEBUG") is { Length: > 0 };
+}

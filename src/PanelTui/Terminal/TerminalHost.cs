@@ -1,0 +1,37 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Views;
+
+namespace PanelTui.Terminal;
+
+/// <summary>The one door to the full screen: takes the terminal, runs the window, and gives the terminal back, whatever happens.</summary>
+public static class TerminalHost
+{
+    private const int NoTerminal = 2;
+
+    /// <summary>Shows the window until it is closed, or something else ends it.</summary>
+    /// <param name="build">Makes the main window; nothing of Terminal.Gui may be touched before it is called.</param>
+    /// <param name="onEnding">Keeps the user's work; called once, first of all, also when the line is already gone.</param>
+    /// <param name="options">What the command line said about the terminal.</param>
+    /// <returns>The exit code: 0, 2 without a terminal, 70 for a fault in the program, 128 + n for signal n.</returns>
+    public static int Run(
+        Func<IApplication, Runnable> build, Action<Ending>? onEnding = null, TerminalOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(build);
+        if (OperatingSystem.IsWindows() || TerminalCheck.WhyNot() is not null)
+        {
+            Parting.Say(TerminalCheck.WhyNot()!);
+            return NoTerminal;
+        }
+
+        LibraryStart.Load();
+        using var screen = new FullScreen(options ?? new TerminalOptions(), onEnding);
+        return screen.Run(build);
+    }
+
+    /// <summary>Asks the terminal for the mouse, or leaves the mouse to the terminal, so that it selects text.</summary>
+    public static void SetMouse(IApplication app, bool on)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        (app.Driver?.GetOutput() as DiffOutput)?.Send(on ? TerminalModes.MouseOn : TerminalModes.MouseOff);
+    }
+}
