@@ -1,0 +1,174 @@
+using PanelTui.Documents;
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Writing;
+using PanelTui.Engine;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui;
+
+/// <summary>The open file: its text with history, what follows from it, where the cursor is and what is in the hand.</summary>
+/// <remarks>The schedule can always be assessed: an edit that would leave it unreadable is refused.</remarks>
+internal sealed class Session
+{
+    private readonly History _history;
+    private readonly SourceText _opened;
+    private DiskState _disk;
+
+    private Session(string path, LoadedFile file, Snapshot snapshot)
+    {
+        Path = path;
+        _opened = file.Text;
+        _disk = file.Disk;
+        _history = new History(file.Text.Text);
+        Now = snapshot;
+        Cursor = new SpaceNumber(1);
+    }
+
+    /// <summary>Something to show has changed: the text, the cursor, the hand, or what there is to say.</summary>
+    public event Action? Changed;
+
+    public string Path { get; private set; }
+
+    public Snapshot Now { get; private set; }
+
+    /// <summary>What the text would be if the breaker were dropped, or the form sent off, now.</summary>
+    public Snapshot? Preview { get; private set; }
+
+    public SpaceNumber Cursor { get; private set; }
+
+    public Hand? Hand { get; private set; }
+
+    /// <summary>What the last key did, or why it did nothing.</summary>
+    public string Message { get; private set; } = "";
+
+    public Assessment Assessment => Now.Assessment!;
+
+    public Schedule Schedule => Now.Schedule!;
+
+    public bool IsSaved => _history.IsSaved;
+
+    public string? UndoTitle => _history.UndoTitle;
+
+    public string? RedoTitle => _history.RedoTitle;
+
+    /// <summary>The circuit under the cursor.</summary>
+    public Circuit? Here => Presentation.Face.Of(Schedule).At(Cursor)?.Circuit;
+
+    /// <exception cref="FileProblem">The file cannot be had.</exception>
+    /// <exception cref="Documents.Yaml.YamlProblem">The file is no text that a schedule could be.</exception>
+    public static (Session? Session, Snapshot Snapshot) Open(string path)
+    {
+        var file = ScheduleFile.Load(path);
+        var snapshot = Snapshot.Of(file.Text);
+        return (snapshot.Assessment is null ? null : new Session(path, file, snapshot), snapshot);
+    }
+
+    public void MoveCursor(SpaceNumber to)
+    {
+        Cursor = to;
+        Message = "";
+        if (Hand is { } hand) Hold(hand.Circuit);
+        else Changed?.Invoke();
+    }
+
+    public void Say(string message)
+    {
+        Message = message;
+        Changed?.Invoke();
+    }
+
+    /// <summary>Makes an intent one step of undo. Where it is refused nothing happens, and the reason comes back.</summary>
+    public string? Do(Func<Snapshot, TextChange> intent)
+    {
+        try
+        {
+            var change = intent(Now);
+            _history.Make(change);
+            Rebuild(change.Title);
+            return null;
+        }
+        catch (CannotEdit refusal)
+        {
+            return refusal.Message;
+        }
+    }
+
+    /// <summary>Shows what an intent would do to the figures, without doing it; the reason where it would be refused.</summary>
+    public string? Try(Func<Snapshot, TextChange> intent)
+    {
+        try
+        {
+            Preview = Snapshot.Of(_opened.WithText(intent(Now).ApplyTo(Now.Source.Text)));
+            return null;
+        }
+        catch (CannotEdit refusal)
+        {
+            Preview = null;
+            return refusal.Message;
+        }
+        finally
+        {
+            Changed?.Invoke();
+        }
+    }
+
+    public void EndPreview()
+    {
+        Preview = null;
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes a breaker into the hand, or looks anew at where the hand is.</summary>
+    public void Hold(Circuit circuit)
+    {
+        Hand = Hand.Of(this, circuit);
+        if (Hand.Change is { } change) Try(change);
+        else EndPreview();
+    }
+
+    public void LetGo()
+    {
+        Hand = null;
+        EndPreview();
+    }
+
+    public void Undo()
+    {
+        var title = _history.UndoTitle;
+        if (_history.Undo() is not null) Rebuild($"Undone: {title}");
+    }
+
+    public void Redo()
+    {
+        var title = _history.RedoTitle;
+        if (_history.Redo() is not null) Rebuild($"Done again: {title}");
+    }
+
+    /// <summary>Writes the file; nothing on success, else the reason. The work stays in the editor either way.</summary>
+    public string? Save(string? elsewhere = null)
+    {
+        try
+        {
+            var target = elsewhere ?? Path;
+            _disk = ScheduleFile.Save(target, Now.Source, elsewhere is null ? _disk : DiskState.Missing);
+            Path = target;
+            _history.MarkSaved();
+            Say($"Saved {target}");
+            return null;
+        }
+        catch (FileProblem problem)
+        {
+            return problem.Message;
+        }
+    }
+
+    private void Rebuild(string message)
+    {
+        Now = Snapshot.Of(_opened.WithText(_history.Text));
+        Hand = null;
+        Preview = null;
+        Message = message;
+        Changed?.Invoke();
+    }
+}
