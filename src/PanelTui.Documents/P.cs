@@ -1,1 +1,0 @@
-namespace PanelTui.Documents; internal static class P;
