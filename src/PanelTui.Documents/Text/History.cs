@@ -1,0 +1,63 @@
+namespace PanelTui.Documents.Text;
+
+/// <summary>The open text with every step that led to it. Holds the steps' splices, not copies of the text.</summary>
+public sealed class History(string text)
+{
+    private readonly Stack<Step> _done = [];
+    private readonly Stack<Step> _undone = [];
+    private int _newest;
+    private int _saved;
+
+    public string Text { get; private set; } = text;
+
+    public bool CanUndo => _done.Count > 0;
+
+    public bool CanRedo => _undone.Count > 0;
+
+    /// <summary>The title of the step that <see cref="Undo"/> would take back.</summary>
+    public string? UndoTitle => _done.TryPeek(out var step) ? step.Change.Title : null;
+
+    public string? RedoTitle => _undone.TryPeek(out var step) ? step.Change.Title : null;
+
+    /// <summary>The present version: no two texts made by <see cref="Make"/> share one, and undo returns to an old one.</summary>
+    public int Version => _done.TryPeek(out var step) ? step.Version : 0;
+
+    /// <summary>Whether the present version is the one on disk; undoing back to it makes this true again.</summary>
+    public bool IsSaved => Version == _saved;
+
+    public void MarkSaved() => _saved = Version;
+
+    /// <summary>Makes the change and forgets what could be redone. A change that changes nothing is no step.</summary>
+    public void Make(TextChange change)
+    {
+        var after = change.ApplyTo(Text);
+        if (after == Text) return;
+        _done.Push(new(change, change.Inverse(Text), ++_newest));
+        _undone.Clear();
+        Text = after;
+    }
+
+    /// <summary>Takes back the last step; the change it applied, or null when there is none.</summary>
+    public TextChange? Undo()
+    {
+        if (!_done.TryPop(out var step)) return null;
+        _undone.Push(step);
+        return Apply(step.Inverse);
+    }
+
+    /// <summary>Makes the last undone step again; the change it applied, or null when there is none.</summary>
+    public TextChange? Redo()
+    {
+        if (!_undone.TryPop(out var step)) return null;
+        _done.Push(step);
+        return Apply(step.Change);
+    }
+
+    private TextChange Apply(TextChange change)
+    {
+        Text = change.ApplyTo(Text);
+        return change;
+    }
+
+    private sealed record Step(TextChange Change, TextChange Inverse, int Version);
+}

@@ -1,0 +1,22 @@
+using PanelTui.Documents.Text;
+
+namespace PanelTui.Documents.Yaml;
+
+/// <summary>Finds what git leaves behind where two sides could not be merged, before it is misread as broken YAML.</summary>
+internal static class ConflictMarkers
+{
+    private static readonly string[] Starts = ["<<<<<<< ", "||||||| ", ">>>>>>> "];
+
+    public static void Refuse(SourceText source)
+    {
+        for (var line = 1; line <= source.LineCount; line++)
+        {
+            var text = source.Text.AsSpan(source.Lines.StartOf(line));
+            foreach (var start in Starts)
+            {
+                if (!text.StartsWith(start, StringComparison.Ordinal)) continue;
+                throw new YamlProblem("unresolved merge conflict: choose one side and delete the marker lines", new(line, 1), source.Lines.StartOf(line));
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+using PanelTui.Documents.Text;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Tokens;
+
+namespace PanelTui.Documents.Yaml;
+
+/// <summary>Turns the YAML library's errors into sentences for someone who writes a schedule, at the place to look at.</summary>
+internal static class LibraryProblem
+{
+    public static YamlProblem Translate(SourceText source, RecordingScanner scanner, Exception error)
+    {
+        var offset = OffsetOf(source, scanner, error);
+        return UnclosedBracket(source, scanner, offset, error)
+            ?? MissingColon.Find(source, offset, error)
+            ?? YamlProblem.At(source, offset, LibrarySentences.For(error.Message), error);
+    }
+
+    private static int OffsetOf(SourceText source, RecordingScanner scanner, Exception error)
+    {
+        var reached = scanner.CurrentPosition;
+        if (error is not YamlException yaml) return (int)Math.Min(reached.Index, source.Text.Length);
+        var mark = LibrarySentences.PointsToEnd(error.Message) ? yaml.End : yaml.Start;
+        return (int)Math.Min(mark.Line > 0 ? mark.Index : reached.Index, source.Text.Length);
+    }
+
+    private static YamlProblem? UnclosedBracket(SourceText source, RecordingScanner scanner, int offset, Exception error)
+    {
+        if (InnermostOpen(scanner.Tokens) is not { } open) return null;
+        var from = (int)open.Start.Index;
+        var closing = open is FlowMappingStart ? '}' : ']';
+        var line = source.PositionOf(from).Line;
+        if (source.Text.AsSpan(from, source.LineSpan(line).End - from).Contains(closing)) return null;
+        var end = source.PositionOf(offset).Line;
+        var where = end > line ? $"before line {end}" : "on its line";
+        return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is not closed {where}", error);
+    }
+
+    private static Token? InnermostOpen(List<Token> tokens)
+    {
+        var open = new Stack<Token>();
+        foreach (var token in tokens)
+        {
+            if (token is FlowMappingStart or FlowSequenceStart) open.Push(token);
+            else if (token is FlowMappingEnd or FlowSequenceEnd) open.TryPop(out _);
+        }
+
+        return open.TryPeek(out var innermost) ? innermost : null;
+    }
+}

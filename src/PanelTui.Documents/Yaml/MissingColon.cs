@@ -1,0 +1,45 @@
+using PanelTui.Documents.Text;
+
+namespace PanelTui.Documents.Yaml;
+
+/// <summary>
+/// Finds the line at fault when the library complains one line late: <c>name:LP-1</c>, <c>name</c> or <c>-space: 1</c>
+/// start a value that goes on in the next line, where the next key then surprises it.
+/// </summary>
+internal static class MissingColon
+{
+    public static YamlProblem? Find(SourceText source, int offset, Exception error)
+    {
+        if (!IsSurprisedByKey(error.Message)) return null;
+        for (var line = source.PositionOf(offset).Line; line >= 1; line--)
+        {
+            if (SentenceFor(source.Slice(source.LineSpan(line))) is not { } sentence) continue;
+            var span = source.LineSpan(line);
+            var text = source.Slice(span);
+            return YamlProblem.At(source, span.Start + text.Length - text.TrimStart().Length, sentence, error);
+        }
+
+        return null;
+    }
+
+    private static bool IsSurprisedByKey(string message) =>
+        message.Contains("found invalid mapping", StringComparison.Ordinal)
+        || message.Contains("could not find expected ':'", StringComparison.Ordinal)
+        || message.Contains("did not find expected key", StringComparison.Ordinal)
+        || message.Contains("Mapping values are not allowed", StringComparison.Ordinal);
+
+    private static string? SentenceFor(string line)
+    {
+        var text = line.Trim();
+        if (text.Length == 0 || text[0] == '#' || text == "-") return null;
+        if (text[0] == '-' && text[1] is not (' ' or '\t' or '-')) return "a space is missing after '-'";
+        var entry = text.StartsWith("- ", StringComparison.Ordinal) ? text[2..].TrimStart() : text;
+        if (entry.Length == 0 || !char.IsAsciiLetter(entry[0])) return null;
+        var key = entry.TakeWhile(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '-').Count();
+        var rest = entry[key..].TrimStart();
+        if (key < entry.Length && entry[key] == ':' && key + 1 < entry.Length && entry[key + 1] is not (' ' or '\t'))
+            return $"a space is missing after '{entry[..key]}:'";
+        return rest.StartsWith(':') || entry.Contains(": ", StringComparison.Ordinal) || entry.EndsWith(':') ? null
+            : $"a colon is missing after '{entry[..key]}'";
+    }
+}

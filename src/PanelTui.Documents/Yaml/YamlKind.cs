@@ -1,0 +1,9 @@
+namespace PanelTui.Documents.Yaml;
+
+public enum YamlKind
+{
+    Scalar,
+    Mapping,
+    Sequence,
+    Alias,
+}
