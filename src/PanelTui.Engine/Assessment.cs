@@ -57,8 +57,15 @@ public sealed record Assessment
     /// <summary>How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.</summary>
     public Derivation? Why(string figure) => figure switch
     {
-        FigureNames.Connected => new Derivation(
-            figure, "Connected load", [.. Connected.Loads.Select(load => load.Step(Connected.Edition))]),
+        FigureNames.Connected => Connected.WhyConnected(),
+        FigureNames.Legs => Connected.WhyLegs(),
+        FigureNames.Neutral => Connected.WhyNeutral(),
+        FigureNames.Imbalance => Connected.WhyImbalance(),
+        FigureNames.Demand => Demand?.WhyDemand(),
+        FigureNames.DemandNeutral => Demand?.WhyNeutral(),
+        FigureNames.MinimumAmpacity => Demand?.WhyMinimumAmpacity(),
+        FigureNames.FeederDevice => Feeder?.Why(),
+        FigureNames.TransferRating => Transfer?.Why(),
         _ => null,
     };
 }

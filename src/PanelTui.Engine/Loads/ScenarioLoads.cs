@@ -12,17 +12,20 @@ public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Ci
     /// <summary>The circuits of the scenario, and of their loads all but the smaller ones of each group.</summary>
     public static ScenarioLoads Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
     {
-        ImmutableArray<Circuit> circuits = [.. schedule.Circuits.Where(circuit => Runs(circuit, scenario))];
+        var named = scenario.Running.ToHashSet(StringComparer.Ordinal);
+        var except = scenario.Except.ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<Circuit> circuits =
+            [.. schedule.Circuits.Where(circuit => Runs(circuit, scenario, named, except))];
         var ordinals = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
-        ImmutableArray<PlacedLoad> named = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
-        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(named))
+        ImmutableArray<PlacedLoad> loads = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
+        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads))
         {
-            LeftOut = Noncoincident.LeftOut(named),
+            LeftOut = Noncoincident.LeftOut(loads),
         };
     }
 
     /// <summary>What starts last runs in any case; an exception takes out what was named or is on standby.</summary>
-    private static bool Runs(Circuit circuit, Scenario scenario)
+    private static bool Runs(Circuit circuit, Scenario scenario, HashSet<string> named, HashSet<string> except)
     {
         if (circuit.IsSpare)
             return false;
@@ -30,7 +33,6 @@ public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Ci
             return scenario.RunsAll && circuit.Standby;
         if (id == scenario.Starting)
             return true;
-        return !scenario.Except.Contains(id)
-            && (scenario.Running.Contains(id) || (scenario.RunsAll && circuit.Standby));
+        return !except.Contains(id) && (named.Contains(id) || (scenario.RunsAll && circuit.Standby));
     }
 }

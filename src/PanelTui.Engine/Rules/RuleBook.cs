@@ -1,4 +1,8 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Rules.Feeders;
+using PanelTui.Engine.Rules.Motors;
+using PanelTui.Engine.Rules.Panelboard;
+using PanelTui.Engine.Rules.Standby;
 
 namespace PanelTui.Engine.Rules;
 
@@ -7,6 +11,22 @@ public static class RuleBook
 {
     public static readonly ImmutableArray<CodeRule> All =
     [
+        new SpaceTakenTwiceRule(),
+        new BreakerPastLastSpaceRule(),
+        new MorePolesThanLegsRule(),
+        new TandemNotListedHereRule(),
+        new RatingNotStandardRule(),
+        new BusBelowItsSupplyRule(),
+        new BusBelowDemandRule(),
+        new MainBelowDemandRule(),
+        new NeutralBondedInSubpanelRule(),
+        new FeederDeviceBelowDemandRule(),
+        new DemandMethodNotYetRule(),
+        new TransferEquipmentTooSmallRule(),
+        new SourceLegOverloadedRule(),
+        new SourceDeviceBelowScenarioRule(),
+        new LineToLineLoadOnOneLegSourceRule(),
+        new MotorOutsideTableRule(),
     ];
 
     /// <summary>Every finding: errors first, then by space; those about no space lead.</summary>

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using PanelTui.Documents.Reading.Values;
+
+namespace PanelTui.Documents.Reading.Fields;
+
+/// <summary>A key with a list of values, typed by hand as `a, b`.</summary>
+internal sealed class ListField<T>(string path, ValueForm<T> form, string example, string help) : Field(path, help)
+    where T : notnull
+{
+    public override FieldShape Shape => FieldShape.List;
+
+    public override string Expected => $"a list, each {form.Words}";
+
+    public override ImmutableArray<string> Allowed => form.Allowed;
+
+    public override string Example { get; } = example;
+
+    public override bool IsFreeText => form.IsFreeText;
+
+    public Outcome<T> ReadOne(string text) => text.Contains(',', StringComparison.Ordinal)
+        ? Outcome.Refused<T>($"is {Quoted.Of(text)}; put a list in brackets, e.g. {Example}")
+        : form.Read(text);
+
+    public override string? WhyNot(string text) => Typed.List(text)
+        .Select(one => ReadOne(one).Problem)
+        .FirstOrDefault(problem => problem is not null) is { } first ? $"{Key} {first}" : null;
+}

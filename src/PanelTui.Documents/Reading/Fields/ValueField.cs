@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using PanelTui.Documents.Reading.Values;
+
+namespace PanelTui.Documents.Reading.Fields;
+
+/// <summary>A key with one value.</summary>
+internal sealed class ValueField<T>(string path, ValueForm<T> form, string example, string help) : Field(path, help)
+    where T : notnull
+{
+    public override FieldShape Shape => FieldShape.Value;
+
+    public override string Expected => form.Words;
+
+    public override ImmutableArray<string> Allowed => form.Allowed;
+
+    public override string Example { get; } = example;
+
+    public override bool IsFreeText => form.IsFreeText;
+
+    public Outcome<T> Read(string text) => form.Read(text);
+
+    public override string? WhyNot(string text) => Read(text) is { Succeeded: false, Problem: var problem } ? $"{Key} {problem}" : null;
+}

@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using PanelTui.Documents.Reading.Fields;
+using PanelTui.Documents.Reading.Values;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Reading;
+
+/// <summary>Reads the keys of one mapping by the field book, and reports what is missing, unknown or wrong.</summary>
+internal sealed class MappingReader
+{
+    private readonly Dictionary<string, EffectiveEntry> _entries = new(StringComparer.Ordinal);
+    private readonly DiagnosticList _diagnostics;
+    private readonly string _subject;
+
+    /// <param name="node">A mapping, aliases resolved.</param>
+    /// <param name="owner">Its place in the field book, such as `circuits[]`.</param>
+    /// <param name="subject">What it is called in a sentence, such as `this circuit`.</param>
+    /// <param name="diagnostics">Where what is wrong is reported.</param>
+    public MappingReader(YamlNode node, string owner, string subject, DiagnosticList diagnostics)
+    {
+        Node = node;
+        _subject = subject;
+        _diagnostics = diagnostics;
+        foreach (var entry in Aliases.EntriesOf(node)) _entries.TryAdd(entry.Key, entry);
+        UnknownKeys.Note(_entries.Values, FieldBook.Of(owner), subject, diagnostics);
+    }
+
+    public YamlNode Node { get; }
+
+    /// <summary>The first line of the mapping: what is wrong with all of it is shown there.</summary>
+    public TextSpan Head => new(Node.Span.Start, 0);
+
+    public DiagnosticList Diagnostics => _diagnostics;
+
+    /// <summary>Where the field's value stands, or the head of the mapping.</summary>
+    public TextSpan SpanOf(Field field) => ValueOf(field)?.Span ?? Head;
+
+    /// <summary>The value's node; null where the key is missing or has nothing behind it.</summary>
+    public YamlNode? ValueOf(Field field)
+    {
+        if (!_entries.TryGetValue(field.Key, out var entry)) return null;
+        if (!IsNull(entry.Value)) return entry.Value;
+        if (field.IsRequired)
+            _diagnostics.Error(DiagnosticCodes.MissingKey, entry.Pair.Key.Span, $"{field.Key} has no value; {Wanted(field)}");
+        else if (field.Shape is FieldShape.Value)
+            _diagnostics.Note(DiagnosticCodes.EmptyValue, entry.Pair.Key.Span, $"{field.Key} has no value and counts as not written");
+        return null;
+    }
+
+    /// <summary>The field's value; nothing where it is missing or wrong, and the wrong is reported.</summary>
+    public T? Value<T>(ValueField<T> field)
+        where T : struct =>
+        Outcome(field) is { Succeeded: true, Value: var value } ? value : null;
+
+    /// <summary>As <see cref="Value"/>, for values that are objects.</summary>
+    public T? Object<T>(ValueField<T> field)
+        where T : class =>
+        Outcome(field) is { Succeeded: true, Value: var value } ? value : null;
+
+    /// <summary>As <see cref="Value"/>, but a missing key is an error, and the stand-in only keeps the reading going.</summary>
+    public T Required<T>(ValueField<T> field, T standIn)
+        where T : notnull
+    {
+        if (!_entries.ContainsKey(field.Key)) Missing(field);
+        return Outcome(field) is { Succeeded: true, Value: { } value } ? value : standIn;
+    }
+
+    public void Missing(Field field) =>
+        _diagnostics.Error(DiagnosticCodes.MissingKey, Head, $"{_subject} has no {field.Key}; {Wanted(field)}");
+
+    /// <summary>The field's values with their nodes; those that are wrong are reported and left out.</summary>
+    public ImmutableArray<(T Value, YamlNode Node)> List<T>(ListField<T> field)
+        where T : notnull
+    {
+        var values = ImmutableArray.CreateBuilder<(T, YamlNode)>();
+        foreach (var node in Entries(field))
+        {
+            if (!Is(node.IsScalar, node, field, "one value")) continue;
+            var outcome = field.ReadOne(node.Value);
+            if (outcome.Succeeded) values.Add((outcome.Value, node));
+            else Wrong(field, node.Span, outcome.Problem);
+        }
+
+        return values.DrainToImmutable();
+    }
+
+    /// <summary>The mapping below a key, ready to be read; null where it is missing or something else.</summary>
+    public MappingReader? Section(SectionField field, string subject) =>
+        ValueOf(field) is { } node && Is(node.IsMapping, node, field, "a mapping of keys to values")
+            ? new(node, field.Path, subject, _diagnostics)
+            : null;
+
+    /// <summary>As <see cref="Section"/>, but a missing key is an error.</summary>
+    public MappingReader? RequiredSection(SectionField field, string subject)
+    {
+        if (!_entries.ContainsKey(field.Key)) Missing(field);
+        return Section(field, subject);
+    }
+
+    /// <summary>The mappings of a list below a key, with their places in it from 0.</summary>
+    public IEnumerable<(int Index, MappingReader Entry)> Sections(SectionField field, string subject, int most)
+    {
+        if (ValueOf(field) is not { } list || !Is(list.IsSequence, list, field, "a list, each entry after a dash")) yield break;
+        var entries = Aliases.ItemsOf(list);
+        if (entries.Length > most)
+            _diagnostics.Error(DiagnosticCodes.TooMany, entries[most].Span, $"{field.Key} has {entries.Length} entries; the most is {most}");
+        for (var index = 0; index < Math.Min(entries.Length, most); index++)
+        {
+            if (Is(entries[index].IsMapping, entries[index], field, $"a mapping of keys to values for {subject}"))
+                yield return (index, new(entries[index], $"{field.Path}[]", subject, _diagnostics));
+        }
+    }
+
+    public void Wrong(Field field, TextSpan span, string problem) =>
+        _diagnostics.Error(DiagnosticCodes.BadValue, span, $"{field.Key} {problem}");
+
+    private Outcome<T>? Outcome<T>(ValueField<T> field)
+        where T : notnull
+    {
+        if (ValueOf(field) is not { } node || !Is(node.IsScalar, node, field, field.Expected)) return null;
+        var outcome = field.Read(node.Value);
+        if (!outcome.Succeeded) Wrong(field, node.Span, outcome.Problem);
+        return outcome;
+    }
+
+    private IEnumerable<YamlNode> Entries(Field field)
+    {
+        if (ValueOf(field) is not { } node || !Is(!node.IsMapping, node, field, $"a list, e.g. {field.Example}")) return [];
+        return node.IsSequence ? Aliases.ItemsOf(node).Where(item => !IsNull(item)) : [node];
+    }
+
+    private bool Is(bool right, YamlNode node, Field field, string expected)
+    {
+        if (!right)
+            _diagnostics.Error(DiagnosticCodes.WrongShape, new(node.Span.Start, 0), $"{field.Key} is {Shapes.Name(node)} here; {expected} is expected");
+        return right;
+    }
+
+    private static string Wanted(Field field) =>
+        field.Example.Length > 0 ? $"give one, e.g. {field.Key}: {field.Example}" : $"give {field.Expected}";
+
+    private static bool IsNull(YamlNode node) => node.IsPlain && (node.Value is "" or "~" or "null" or "Null" or "NULL");
+}

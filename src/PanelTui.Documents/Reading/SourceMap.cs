@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using PanelTui.Documents.Reading.Fields;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Documents.Reading;
+
+/// <summary>Where each fact of a schedule stands in its text: the schedule has no places, the tree has no meaning.</summary>
+public sealed class SourceMap
+{
+    /// <summary>Of a text that could not be read at all: everything is at its start.</summary>
+    public static readonly SourceMap Empty = new(null, null);
+
+    private readonly YamlNode? _root;
+    private readonly ImmutableArray<Circuit> _circuits;
+
+    internal SourceMap(YamlTree? tree, Schedule? schedule)
+    {
+        _root = tree?.Root;
+        _circuits = schedule?.Circuits ?? [];
+    }
+
+    /// <summary>The place of a value, aliases and merge keys followed; where there is none, of what is next above it.</summary>
+    public TextSpan SpanOf(YamlPath path)
+    {
+        var node = _root;
+        foreach (var step in path.Steps)
+        {
+            if (node is null || Below(node, step) is not { } next) break;
+            node = next;
+        }
+
+        return node?.Span ?? default;
+    }
+
+    /// <summary>The place of a circuit by its place in the list, from 0.</summary>
+    public TextSpan SpanOfCircuit(int ordinal) => SpanOf(YamlPath.Of(TopFields.Circuits.Key, ordinal));
+
+    /// <summary>The circuits that hold any of these spaces, in the order of the file.</summary>
+    public ImmutableArray<Circuit> CircuitsAt(IEnumerable<SpaceNumber> spaces)
+    {
+        var wanted = spaces.ToImmutableArray();
+        return [.. _circuits.Where(circuit => circuit.Spaces.Any(space => wanted.Any(space.Overlaps)))];
+    }
+
+    /// <summary>The places of the circuits that hold any of these spaces, in the order of the file.</summary>
+    public ImmutableArray<TextSpan> SpansOf(IEnumerable<SpaceNumber> spaces) =>
+        [.. CircuitsAt(spaces).Select(circuit => SpanOfCircuit(circuit.Ordinal))];
+
+    private static YamlNode? Below(YamlNode node, YamlStep step)
+    {
+        if (step.Key is not { } key) return step.From(Aliases.Resolve(node)) is { } item ? Aliases.Resolve(item) : null;
+        foreach (var entry in Aliases.EntriesOf(node))
+        {
+            if (entry.Key == key) return entry.Value;
+        }
+
+        return null;
+    }
+}

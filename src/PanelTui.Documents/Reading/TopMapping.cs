@@ -1,0 +1,56 @@
+using PanelTui.Documents.Reading.Values;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Reading;
+
+/// <summary>The way into a file: the mapping at its top, once nothing stands against reading it.</summary>
+internal static class TopMapping
+{
+    public static MappingReader? Of(YamlTree tree, DiagnosticList diagnostics)
+    {
+        ReportDuplicateKeys(tree, diagnostics);
+        if (tree.Root is not { } root || root.IsEmpty)
+        {
+            diagnostics.Error(DiagnosticCodes.EmptyFile, default, "the file holds no schedule; start one with `paneltui new`");
+            return null;
+        }
+
+        return AliasesAreSound(tree, diagnostics) && IsMapping(Aliases.Resolve(root), diagnostics)
+            ? new(root, "", "the schedule", diagnostics)
+            : null;
+    }
+
+    private static bool IsMapping(YamlNode root, DiagnosticList diagnostics)
+    {
+        if (root.IsMapping) return true;
+        diagnostics.Error(
+            DiagnosticCodes.WrongShape, new(root.Span.Start, 0), $"the file is {Shapes.Name(root)}; a schedule is keys with values, the first of them schedule: 1");
+        return false;
+    }
+
+    private static bool AliasesAreSound(YamlTree tree, DiagnosticList diagnostics)
+    {
+        try
+        {
+            Aliases.Check(tree);
+            return true;
+        }
+        catch (YamlProblem problem)
+        {
+            diagnostics.Error(DiagnosticCodes.NotYaml, new(problem.Offset, 0), problem.Message);
+            return false;
+        }
+    }
+
+    private static void ReportDuplicateKeys(YamlTree tree, DiagnosticList diagnostics)
+    {
+        foreach (var (key, first, second) in DuplicateKeys.Of(tree))
+        {
+            diagnostics.Error(
+                DiagnosticCodes.DuplicateKey,
+                second,
+                $"the key {Quoted.Of(key)} stands here and in line {tree.Source.PositionOf(first.Start).Line}; keep one of them",
+                first);
+        }
+    }
+}

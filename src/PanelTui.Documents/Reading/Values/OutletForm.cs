@@ -1,0 +1,28 @@
+namespace PanelTui.Documents.Reading.Values;
+
+/// <summary>A receptacle configuration of NEMA WD 6: `14-50`, `L14-30`, `TT-30`.</summary>
+internal sealed class OutletForm() : ValueForm<string>("a NEMA configuration such as 14-50 or L14-30")
+{
+    public override Outcome<string> Read(string text)
+    {
+        var written = text.Trim().ToUpperInvariant();
+        if (IsConfiguration(written)) return Outcome.Of(written);
+        var shorter = written.Replace("NEMA", "", StringComparison.Ordinal).Trim().TrimEnd('R', 'P', 'C');
+        return IsConfiguration(shorter)
+            ? Outcome.Refused<string>($"is {Quoted.Of(text)}; write the configuration alone, {shorter}")
+            : Outcome.Refused<string>($"is {Quoted.Of(text)}; write {Words}");
+    }
+
+    private static bool IsConfiguration(string text)
+    {
+        var parts = text.Split('-');
+        return parts.Length == 2 && IsFamily(parts[0]) && parts[1].Length is 1 or 2 && parts[1].All(char.IsAsciiDigit);
+    }
+
+    /// <summary>`14`, `L14` (locking), `ML2` (midget locking) or `TT` (travel trailer).</summary>
+    private static bool IsFamily(string text)
+    {
+        var digits = text.StartsWith("ML", StringComparison.Ordinal) ? text[2..] : text.TrimStart('L');
+        return text == "TT" || (digits.Length is 1 or 2 && digits.All(char.IsAsciiDigit));
+    }
+}

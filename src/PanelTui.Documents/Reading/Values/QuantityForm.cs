@@ -1,0 +1,13 @@
+namespace PanelTui.Documents.Reading.Values;
+
+/// <summary>One quantity of one measure, such as `20 A`.</summary>
+/// <param name="measure">What may stand here.</param>
+/// <param name="example">A good value, for sentences.</param>
+/// <param name="make">From the base unit of the measure.</param>
+internal sealed class QuantityForm<T>(Measure measure, string example, Func<decimal, T> make)
+    : ValueForm<T>($"{measure.Name} in {measure.Symbols}")
+    where T : notnull
+{
+    public override Outcome<T> Read(string text) =>
+        QuantityReader.Read(text, [measure], example).Then(quantity => make(quantity.Value));
+}

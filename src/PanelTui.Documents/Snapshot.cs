@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using PanelTui.Documents.Reading;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Documents;
+
+/// <summary>One version of a file and all that follows from its text. Immutable; the text alone decides the rest.</summary>
+public sealed class Snapshot
+{
+    private Snapshot(SourceText source, ScheduleReading reading)
+    {
+        Source = source;
+        Tree = reading.Tree;
+        Schedule = reading.Schedule;
+        Diagnostics = reading.Diagnostics;
+        Places = reading.Places;
+    }
+
+    public SourceText Source { get; }
+
+    /// <summary>The text as YAML; null where it is none.</summary>
+    public YamlTree? Tree { get; }
+
+    /// <summary>The facts; null where a diagnostic is an error.</summary>
+    public Schedule? Schedule { get; }
+
+    /// <summary>In the order of the file, at most a hundred.</summary>
+    public ImmutableArray<Diagnostic> Diagnostics { get; }
+
+    /// <summary>Where each fact stands in the text.</summary>
+    public SourceMap Places { get; }
+
+    public bool HasErrors => Schedule is null;
+
+    /// <summary>A pure function; it never throws on what a user wrote.</summary>
+    public static Snapshot Of(SourceText source) => new(source, ScheduleReader.Read(source));
+}
