@@ -14,6 +14,7 @@ internal sealed class Session
     private readonly History _history;
     private readonly SourceText _opened;
     private DiskState _disk;
+    private int _finding;
 
     private Session(string path, LoadedFile file, Snapshot snapshot)
     {
@@ -131,6 +132,15 @@ internal sealed class Session
     {
         Hand = null;
         EndPreview();
+    }
+
+    /// <summary>Goes to the finding after the one that was shown last, worst first, and round again.</summary>
+    public void NextFinding()
+    {
+        var findings = Assessment.Findings;
+        var finding = findings[_finding++ % findings.Length];
+        if (!finding.Spaces.IsEmpty) Cursor = finding.Spaces[0];
+        Say($"{Presentation.Words.Mark(finding.Severity)} {finding.Message}. {finding.Mend} ({finding.Cite})");
     }
 
     public void Undo()

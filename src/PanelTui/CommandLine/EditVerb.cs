@@ -1,0 +1,50 @@
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Yaml;
+using PanelTui.Presentation;
+using PanelTui.Screens;
+using PanelTui.Terminal;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>`paneltui FILE`: opens the editor; without a file, on the only schedule in this folder.</summary>
+internal static class EditVerb
+{
+    private const string Pattern = "*.panel.yaml";
+
+    public static int Run(string? file, bool ascii, Streams streams)
+    {
+        if ((file ?? TheOnlyOne()) is not { } path)
+        {
+            streams.Error.WriteLine("Which schedule? Name one: paneltui FILE; or write one: paneltui new FILE. More: paneltui --help");
+            return ExitCode.Unusable;
+        }
+
+        try
+        {
+            var (session, snapshot) = Session.Open(path);
+            return session is null
+                ? Unreadable(path, snapshot, streams)
+                : TerminalHost.Run(_ => new EditorScreen(session), options: new TerminalOptions(Ascii: ascii));
+        }
+        catch (FileProblem problem)
+        {
+            streams.Error.WriteLine(DisplayText.Clean($"{path}: {problem.Message}"));
+        }
+        catch (YamlProblem problem)
+        {
+            streams.Error.WriteLine(DisplayText.Clean($"{path}:{problem.Position.Line}:{problem.Position.Column}: error: {problem.Message}"));
+        }
+
+        return ExitCode.Unusable;
+    }
+
+    private static string? TheOnlyOne() =>
+        Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;
+
+    private static int Unreadable(string path, Documents.Snapshot snapshot, Streams streams)
+    {
+        foreach (var line in CheckReport.Lines(path, snapshot)) streams.Error.WriteLine(line);
+        streams.Error.WriteLine("The editor opens it once these lines are mended in a text editor; nothing has been written.");
+        return ExitCode.Unusable;
+    }
+}

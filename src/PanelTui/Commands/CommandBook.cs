@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Terminal.Gui.Input;
+
+namespace PanelTui.Commands;
+
+/// <summary>Every command, in the order in which the line of keys and the page of keys show them.</summary>
+internal static class CommandBook
+{
+    public static readonly ImmutableArray<EditorCommand> All =
+    [
+        new EditCommand(),
+        new PlaceCommand(1, "Place a one-pole breaker", Key.D1, Key.Enter),
+        new PlaceCommand(2, "Place a two-pole breaker", Key.D2),
+        new PlaceCommand(3, "Place a three-pole breaker", Key.D3),
+        new PlaceTandemCommand(),
+        new DropCommand(),
+        new PutBackCommand(),
+        new CarryCommand(),
+        new RemoveCommand(),
+        new UndoCommand(),
+        new RedoCommand(),
+        new NextFindingCommand(),
+        new SaveCommand(),
+        new SaveElsewhereCommand(),
+        new SaveAndLeaveCommand(),
+        new DiscardAndLeaveCommand(),
+        new StayCommand(),
+        new QuitCommand(),
+        new HelpCommand(),
+        new CloseHelpCommand(),
+        .. CursorCommand.All,
+    ];
+
+    /// <summary>What a key means here: of several commands the one that can be done now.</summary>
+    public static EditorCommand? For(Key key, IEditor editor)
+    {
+        var meant = All.Where(command => command.Modes.HasFlag(editor.Mode) && command.Keys.Contains(key)).ToList();
+        return meant.Find(command => command.WhyNot(editor) is null) ?? meant.FirstOrDefault();
+    }
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
+using Terminal.Gui.Input;
+
+namespace PanelTui.Commands;
+
+/// <summary>Puts half of a tandem breaker into the space under the cursor: the upper half first, then the lower.</summary>
+internal sealed class PlaceTandemCommand : EditorCommand
+{
+    public override ImmutableArray<Key> Keys => [Key.T];
+
+    public override string KeyName => "t";
+
+    public override string Title => "Place one half of a tandem breaker";
+
+    public override string? Hint => "tandem";
+
+    public override EditorMode Modes => EditorMode.Face;
+
+    public override string? WhyNot(IEditor editor)
+    {
+        var (schedule, cursor) = (editor.Session.Schedule, editor.Session.Cursor);
+        if (editor.Session.Here is { } taken) return $"Space {cursor} holds {CircuitText.NameOf(taken)}";
+        return schedule.Panel.TandemSpaces.Contains(cursor.Number)
+            ? null
+            : $"Space {cursor.Number} is not one where the listing allows tandem breakers (panel.tandem_spaces)";
+    }
+
+    public override void Run(IEditor editor)
+    {
+        var cursor = editor.Session.Cursor;
+        editor.PlaceHere(1, cursor.IsHalf ? cursor : cursor.With(SpaceHalf.A));
+    }
+}

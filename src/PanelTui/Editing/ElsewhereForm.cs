@@ -1,0 +1,13 @@
+using System.Collections.Immutable;
+
+namespace PanelTui.Editing;
+
+/// <summary>Asks for another file name to save under.</summary>
+internal sealed class ElsewhereForm(string path) : Form
+{
+    public override ImmutableArray<FormField> Fields { get; } =
+        [new("Save as", path, 0, "a new file name, by convention NAME.panel.yaml; an existing file is not overwritten")];
+
+    public override FormRefusal? Send(Session session, ImmutableArray<string> texts) =>
+        session.Save(texts[0].Trim()) is { } reason ? new FormRefusal(0, reason) : null;
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+
+namespace PanelTui.Editing;
+
+/// <summary>Why a form was not taken, and which field is to blame.</summary>
+internal sealed record FormRefusal(int Field, string Reason);
+
+/// <summary>A form before it is on the screen: its fields, and what becomes of their texts.</summary>
+internal abstract class Form
+{
+    public abstract ImmutableArray<FormField> Fields { get; }
+
+    /// <summary>Whether Enter goes on to the next field, and sends the form from the last one.</summary>
+    public virtual bool StepByStep => false;
+
+    /// <summary>Does what the form is for; nothing on success.</summary>
+    public abstract FormRefusal? Send(Session session, ImmutableArray<string> texts);
+
+    /// <summary>Shows in the figures what sending would do; what cannot be sent yet shows nothing.</summary>
+    public virtual void Preview(Session session, ImmutableArray<string> texts)
+    {
+    }
+}

@@ -1,0 +1,10 @@
+namespace PanelTui.Editing;
+
+/// <summary>One field of a form.</summary>
+/// <param name="Columns">Its width; 0 shares what the others leave.</param>
+/// <param name="Hint">What may stand in it, shown while it has the focus.</param>
+internal sealed record FormField(string Label, string Value, int Columns, string Hint)
+{
+    /// <summary>Whether Enter passes over it on the way through a new form; Tab stops at it all the same.</summary>
+    public bool EnterPasses { get; init; }
+}

@@ -1,0 +1,55 @@
+using System.Drawing;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Screens;
+
+/// <summary>Where the parts of the editor stand on a screen of this size.</summary>
+internal sealed record EditorLayout
+{
+    public const string TooSmall = "The window is too small: 40 x 10 is needed.";
+
+    private const int Below = 3;
+    private const int FiguresBeside = 76;
+
+    public required Rectangle All { get; init; }
+
+    public required Rectangle Title { get; init; }
+
+    public required Rectangle Face { get; init; }
+
+    public required Rectangle Figures { get; init; }
+
+    public required Rectangle Detail { get; init; }
+
+    public required Rectangle Message { get; init; }
+
+    public required Rectangle Keys { get; init; }
+
+    public bool IsTooSmall => All.Width < 40 || All.Height < 10;
+
+    /// <summary>How many lines of the face are in sight, without its heading.</summary>
+    public int Lines => Math.Max(1, Face.Height - 1);
+
+    private required int LinesInAll { get; init; }
+
+    public static EditorLayout Of(int columns, int rows, Schedule schedule)
+    {
+        var beside = columns < FiguresBeside ? 0 : columns >= 110 ? 36 : 25;
+        var body = Math.Max(0, rows - Below - 1);
+        return new EditorLayout
+        {
+            All = new Rectangle(0, 0, columns, rows),
+            Title = new Rectangle(0, 0, columns, 1),
+            Face = new Rectangle(0, 1, columns - beside, body),
+            Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
+            Detail = new Rectangle(0, rows - 3, columns, 1),
+            Message = new Rectangle(0, rows - 2, columns, 1),
+            Keys = new Rectangle(0, rows - 1, columns, 1),
+            LinesInAll = Presentation.Face.Of(schedule).Lines.Length,
+        };
+    }
+
+    /// <summary>The first line in sight, moved no more than it takes to have the cursor's line in sight.</summary>
+    public int Scrolled(int top, int cursor) =>
+        Math.Clamp(Math.Clamp(top, cursor - Lines + 1, Math.Max(cursor, 0)), 0, Math.Max(0, LinesInAll - Lines));
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using PanelTui.Commands;
+using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
+
+namespace PanelTui.Screens;
+
+/// <summary>The rows of the editor's parts for what the session holds now.</summary>
+internal static class EditorRows
+{
+    public static ImmutableArray<TextRun> Title(Session session, int columns)
+    {
+        var panel = session.Schedule.Panel;
+        var name = panel.Name.Length == 0 ? "(panel without a name)" : panel.Name;
+        var state = session.IsSaved ? "" : " · changed";
+        var right = $"{Path.GetFileName(session.Path)}{state} ";
+        var left = DisplayText.Fit($" {name} · {panel.System}", Math.Max(0, columns - DisplayText.Width(right) - 1));
+        return [new TextRun($"{left} {right}", Tone.Strong)];
+    }
+
+    public static ImmutableArray<ImmutableArray<TextRun>> Face(Session session, FaceText text, int top, int rows)
+    {
+        var look = session.Hand is { } hand
+            ? new FaceLook(session.Cursor, hand.Circuit.Ordinal, hand.Landing)
+            : FaceLook.At(session.Cursor);
+        var lines = Presentation.Face.Of(session.Schedule).Lines.Skip(top).Take(rows - 1);
+        return [text.Header(), .. lines.Select(line => text.Row(line, look))];
+    }
+
+    public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows)
+    {
+        var then = session.Preview?.Assessment;
+        var figures = FigureRows.Of(session.Assessment, then);
+        var room = rows - figures.Length - 1;
+        var findings = FindingRows.Of((then ?? session.Assessment).Findings, columns, room);
+        return [.. figures.Append(FigureRow.Gap).Concat(findings).Select(row => ImmutableArray.Create(row.In(columns)))];
+    }
+
+    /// <summary>All of the circuit under the cursor, or the open space.</summary>
+    public static ImmutableArray<TextRun> Detail(Session session) =>
+    [
+        new TextRun(" " + (session.Here is { } circuit
+            ? CircuitText.Line(session.Assessment, circuit, LoadPhrase.Of(session.Now, circuit.Ordinal))
+            : CircuitText.OpenLine(session.Schedule, session.Cursor))),
+    ];
+
+    /// <summary>What there is to say: of the hand, of the last key, or of the circuit under the cursor.</summary>
+    public static ImmutableArray<TextRun> Message(Session session, EditorMode mode)
+    {
+        if (mode == EditorMode.Leaving) return [new TextRun(" Not saved yet. Leave?", Tone.Warning)];
+        if (session.Hand is { } hand) return [new TextRun($" {hand.Message}", hand.Plan.WhyNot is null ? Tone.Plain : Tone.Warning)];
+        if (session.Message.Length > 0) return [new TextRun($" {session.Message}")];
+        var here = session.Here?.Spaces.ToList();
+        return session.Assessment.Findings.FirstOrDefault(finding => here is not null && finding.Spaces.Any(here.Contains)) is { } finding
+            ? [new TextRun($" {Words.Mark(finding.Severity)} {finding.Message}", Tone.Warning)]
+            : [];
+    }
+
+    public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
+        CommandBook.All
+            .Where(command => command.Hint is not null && command.Modes.HasFlag(editor.Mode) && command.WhyNot(editor) is null)
+            .Select(command => (command.HintKey, command.Hint!)),
+        columns);
+
+    /// <summary>Every command with its key, in two columns.</summary>
+    public static ImmutableArray<ImmutableArray<TextRun>> Help(int columns)
+    {
+        var half = (columns - 2) / 2;
+        var entries = CommandBook.All
+            .Where(command => command.Modes.HasFlag(EditorMode.Face) || command.Modes.HasFlag(EditorMode.Hand))
+            .Select(command => DisplayText.Fit($" {DisplayText.Fit(command.KeyName, 6)} {command.Title}", half)).ToList();
+        var rows = (entries.Count + 1) / 2;
+        return
+        [
+            [new TextRun(" Keys on the face of the panel", Tone.Strong)],
+            [],
+            .. Enumerable.Range(0, rows).Select(row => ImmutableArray.Create(
+                new TextRun(entries[row] + " " + (row + rows < entries.Count ? entries[row + rows] : "")))),
+            [],
+            [new TextRun(" In a form: Enter sends, Tab goes to the next field, Esc gives up.")],
+            [new TextRun(" Never connect two supplies; work de-energised. No substitute for the code in force.")],
+        ];
+    }
+}

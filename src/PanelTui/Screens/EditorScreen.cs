@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using System.Drawing;
+using PanelTui.Commands;
+using PanelTui.Editing;
+using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
+using PanelTui.Views;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace PanelTui.Screens;
+
+/// <summary>The editor: the face of the panel, the live figures beside it, and below them what the cursor is on.</summary>
+internal sealed class EditorScreen : Runnable, IEditor
+{
+    private readonly RunsView _title = new();
+    private readonly RunsView _face = new() { CanFocus = true };
+    private readonly RunsView _figures = new();
+    private readonly RunsView _detail = new();
+    private readonly RunsView _message = new();
+    private readonly RunsView _keys = new();
+    private readonly RunsView _whole = new() { Visible = false };
+    private readonly FormView _form = new();
+    private EditorMode _mode = EditorMode.Face;
+    private Form? _open;
+    private string? _refusal;
+    private int _top;
+
+    public EditorScreen(Session session)
+    {
+        Session = session;
+        Session.Changed += Refresh;
+        AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
+        KeyBindings.Add(Key.Esc, Command.Cancel);
+        Add(_title, _face, _figures, _detail, _message, _keys, _form, _whole);
+        _face.Clicked += Click;
+        _form.Sent += Send;
+        _form.GivenUp += () => EndForm("");
+        _form.Touched += (form, texts) =>
+        {
+            _refusal = null;
+            form.Preview(Session, texts);
+            Refresh();
+        };
+        _face.SetFocus();
+    }
+
+    public Session Session { get; }
+
+    public EditorMode Mode => _mode == EditorMode.Face && Session.Hand is not null ? EditorMode.Hand : _mode;
+
+    public int PageOfLines => Layout.Lines - 1;
+
+    private EditorLayout Layout => EditorLayout.Of(Frame.Width, Frame.Height, Session.Schedule);
+
+    public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
+
+    public void PlaceHere(int poles, SpaceNumber at) => Open(new NewCircuitForm(at, poles));
+
+    public void AskWhere() => Open(new ElsewhereForm(Session.Path));
+
+    public void Enter(EditorMode mode)
+    {
+        _mode = mode;
+        Refresh();
+    }
+
+    public void Leave() => App?.RequestStop(this);
+
+    protected override void OnFrameChanged(in Rectangle frame)
+    {
+        base.OnFrameChanged(frame);
+        if (Session is null) return;
+        Arrange();
+        Refresh();
+    }
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (Mode == EditorMode.Form || CommandBook.For(key, this) is not { } command) return base.OnKeyDown(key);
+        if (command.WhyNot(this) is { } why) Session.Say(why);
+        else command.Run(this);
+        return true;
+    }
+
+    private static void Place(View view, Rectangle at)
+    {
+        (view.X, view.Y, view.Width, view.Height) = (at.X, at.Y, at.Width, at.Height);
+        view.Visible = !at.IsEmpty;
+    }
+
+    private void Arrange()
+    {
+        var layout = Layout;
+        Place(_title, layout.Title);
+        Place(_face, layout.Face);
+        Place(_figures, layout.Figures);
+        Place(_detail, layout.Detail);
+        Place(_message, layout.Message);
+        Place(_keys, layout.Keys);
+        (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
+        Place(_whole, layout.IsTooSmall ? layout.All : Rectangle.Empty);
+    }
+
+    private void Refresh()
+    {
+        var layout = Layout;
+        if (layout.IsTooSmall)
+        {
+            _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
+            return;
+        }
+
+        _top = layout.Scrolled(_top, Face.Of(Session.Schedule).LineOf(Session.Cursor));
+        _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
+        _face.Show(Mode == EditorMode.Help
+            ? EditorRows.Help(layout.Face.Width)
+            : EditorRows.Face(Session, Text(layout), _top, layout.Face.Height));
+        _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
+        _detail.Show([EditorRows.Detail(Session)]);
+        _message.Show([Mode == EditorMode.Form ? FormMessage() : EditorRows.Message(Session, Mode)]);
+        _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+    }
+
+    private FaceText Text(EditorLayout layout) => new(layout.Face.Width, new CircuitLoads(Session.Assessment).On);
+
+    private ImmutableArray<TextRun> FormMessage() => _refusal is { } reason
+        ? [new TextRun($" ! {reason}", Tone.Error)]
+        : [new TextRun($" {_open!.Fields[_form.Focus].Hint}", Tone.Faint)];
+
+    private void Open(Form form)
+    {
+        _open = form;
+        _refusal = null;
+        _mode = EditorMode.Form;
+        _form.Open(form, Layout.Detail.Width);
+        Refresh();
+    }
+
+    private void Send(Form form, ImmutableArray<string> texts)
+    {
+        if (form.Send(Session, texts) is not { } refusal)
+        {
+            EndForm(Session.Message);
+            return;
+        }
+
+        _form.GoTo(refusal.Field);
+        _refusal = refusal.Reason;
+        Refresh();
+    }
+
+    private void EndForm(string message)
+    {
+        _form.Close();
+        _open = null;
+        _mode = EditorMode.Face;
+        _face.SetFocus();
+        Session.EndPreview();
+        Session.Say(message);
+    }
+
+    /// <summary>A click goes there; a click on the cursor is Enter.</summary>
+    private void Click(int x, int y)
+    {
+        var lines = Face.Of(Session.Schedule).Lines;
+        if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
+        if (lines[_top + y - 1].On(x < Layout.Face.Width / 2) is not { } cell) return;
+        if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
+        else OnKeyDown(Key.Enter);
+    }
+}

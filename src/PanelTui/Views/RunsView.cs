@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using PanelTui.Presentation;
+using PanelTui.Terminal;
+using Terminal.Gui.Input;
+using Attribute = Terminal.Gui.Drawing.Attribute;
+
+namespace PanelTui.Views;
+
+/// <summary>Shows rows of text as they are given, and paints again only the rows that differ from the last ones.</summary>
+internal sealed class RunsView : RowView
+{
+    private ImmutableArray<ImmutableArray<TextRun>> _rows = [];
+
+    public RunsView()
+    {
+        AddCommand(Command.Activate, Click);
+        MouseBindings.ReplaceCommands(MouseFlags.LeftButtonReleased, Command.Activate);
+    }
+
+    /// <summary>Column and row, from 0, where the mouse let go.</summary>
+    public event Action<int, int>? Clicked;
+
+    public void Show(ImmutableArray<ImmutableArray<TextRun>> rows)
+    {
+        var before = _rows;
+        _rows = rows;
+        for (var row = 0; row < Math.Max(before.Length, rows.Length); row++)
+        {
+            if (row >= before.Length || row >= rows.Length || !before[row].SequenceEqual(rows[row])) TouchRow(row);
+        }
+    }
+
+    protected override void PaintRow(int row, int width)
+    {
+        var room = width;
+        foreach (var run in row < _rows.Length ? _rows[row] : [])
+        {
+            var columns = Math.Min(room, DisplayText.Width(run.Text));
+            SetAttribute(LookOf(run.Tone));
+            AddStr(DisplayText.Fit(run.Text, columns));
+            room -= columns;
+        }
+
+        SetAttribute(Schemes.Plain);
+        AddStr(new string(' ', room));
+    }
+
+    private static Attribute LookOf(Tone tone) => tone switch
+    {
+        Tone.Strong => Schemes.Strong,
+        Tone.Faint => Schemes.Faint,
+        Tone.Cursor => Schemes.Cursor,
+        Tone.Landing => Schemes.Mark,
+        Tone.Warning => Schemes.Warning,
+        Tone.Error => Schemes.Error,
+        Tone.LegA => Schemes.Leg('A'),
+        Tone.LegB => Schemes.Leg('B'),
+        Tone.LegC => Schemes.Leg('C'),
+        _ => Schemes.Plain,
+    };
+
+    private bool? Click(ICommandContext? context)
+    {
+        if (context?.Binding is not MouseBinding { MouseEvent.Position: { } at }) return false;
+        Clicked?.Invoke(at.X, at.Y);
+        return true;
+    }
+}
