@@ -15,5 +15,7 @@ public enum Protection
 public sealed record Breaker(Amperes Rating, int Poles = 1, Protection Protection = Protection.Standard)
 {
     /// <summary>The spaces it takes when its top pole sits at <paramref name="top"/>: n, n + 2, n + 4.</summary>
-    public IEnumerable<SpaceNumber> SpacesFrom(SpaceNumber top) => Enumerable.Range(0, Poles).Select(top.Below);
+    /// <remarks>One to three of them, whatever the poles are said to be.</remarks>
+    public IEnumerable<SpaceNumber> SpacesFrom(SpaceNumber top) =>
+        Enumerable.Range(0, Math.Clamp(Poles, 1, 3)).Select(top.Below);
 }

@@ -1,12 +1,6 @@
-namespace PanelTui.Engine.Panels;
+using PanelTui.Engine.Codes;
 
-/// <summary>The editions of the National Electrical Code (NFPA 70) that citations can follow.</summary>
-public enum CodeEdition
-{
-    Nec2017,
-    Nec2020,
-    Nec2023,
-}
+namespace PanelTui.Engine.Panels;
 
 public enum Occupancy
 {

@@ -43,7 +43,8 @@ public readonly record struct SpaceNumber : IComparable<SpaceNumber>
     public static bool operator >=(SpaceNumber left, SpaceNumber right) => left.CompareTo(right) >= 0;
 
     /// <summary>The space so many rows further down on the same side; a half stays the same half.</summary>
-    public SpaceNumber Below(int rows) => new(Number + (2 * rows), Half);
+    /// <remarks>Past the last number there is it stays there, so that no space a user writes can throw.</remarks>
+    public SpaceNumber Below(int rows) => new((int)Math.Min(Number + (2L * rows), int.MaxValue), Half);
 
     /// <summary>Whether two breakers would meet here: the same number, and not the two different halves of it.</summary>
     public bool Overlaps(SpaceNumber other) =>

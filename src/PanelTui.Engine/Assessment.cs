@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Demand;
+using PanelTui.Engine.Derivations;
+using PanelTui.Engine.Loads;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Rules;
+using PanelTui.Engine.Running;
+using PanelTui.Engine.Sizing;
+
+namespace PanelTui.Engine;
+
+/// <summary>Everything that follows from a schedule: the one door into the engine. It throws for no schedule.</summary>
+public sealed record Assessment
+{
+    public required Schedule Schedule { get; init; }
+
+    public required ConnectedLoad Connected { get; init; }
+
+    /// <summary>Nothing where the method that the schedule names is not worked out yet.</summary>
+    public DemandResult? Demand { get; init; }
+
+    /// <summary>Nothing without <see cref="Demand"/>.</summary>
+    public FeederSizing? Feeder { get; init; }
+
+    /// <summary>Nothing without <see cref="Demand"/>.</summary>
+    public TransferRating? Transfer { get; init; }
+
+    /// <summary>In the order of the file.</summary>
+    public required ImmutableArray<ScenarioRun> Scenarios { get; init; }
+
+    /// <summary>Errors first, then by space.</summary>
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    /// <summary>The names of the figures that <see cref="Why"/> answers for this schedule.</summary>
+    public ImmutableArray<string> Figures => [.. FigureNames.All.Where(figure => Why(figure) is not null)];
+
+    public static Assessment Of(Schedule schedule)
+    {
+        var connected = ConnectedLoad.Of(schedule);
+        var demand = DemandBook.Work(schedule, connected);
+        var feeder = demand is null ? null : FeederSizing.Of(demand);
+        var transfer = demand is null ? null : TransferRating.Of(schedule, demand);
+        ImmutableArray<ScenarioRun> scenarios =
+            [.. schedule.Scenarios.Select(scenario => ScenarioRun.Of(scenario, schedule, connected.Loads))];
+        return new Assessment
+        {
+            Schedule = schedule,
+            Connected = connected,
+            Demand = demand,
+            Feeder = feeder,
+            Transfer = transfer,
+            Scenarios = scenarios,
+            Findings = RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)),
+        };
+    }
+
+    /// <summary>How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.</summary>
+    public Derivation? Why(string figure) => figure switch
+    {
+        FigureNames.Connected => Connected.WhyConnected(),
+        FigureNames.Legs => Connected.WhyLegs(),
+        FigureNames.Neutral => Connected.WhyNeutral(),
+        FigureNames.Imbalance => Connected.WhyImbalance(),
+        FigureNames.Demand => Demand?.WhyDemand(),
+        FigureNames.DemandNeutral => Demand?.WhyNeutral(),
+        FigureNames.MinimumAmpacity => Demand?.WhyMinimumAmpacity(),
+        FigureNames.FeederDevice => Feeder?.Why(),
+        FigureNames.TransferRating => Transfer?.Why(),
+        _ => null,
+    };
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Demand;
+
+/// <summary>A demand factor in bands: so much at the first factor, what lies above at the next.</summary>
+public sealed record TieredFactor(ImmutableArray<FactorTier> Tiers)
+{
+    /// <summary>A line for each band that the category reaches; every leg has its share in every band.</summary>
+    public IEnumerable<DemandLine> Apply(DemandCategory category)
+    {
+        var (connected, continuous, whole) = (category.Connected, category.Continuous, category.Connected.Total);
+        var below = VoltAmperes.Zero;
+        foreach (var tier in Tiers)
+        {
+            if (below >= whole)
+                yield break;
+            var part = VoltAmperes.Min(tier.UpTo, whole) - below;
+            yield return new DemandLine(
+                Label(category, below, tier), connected.Share(part, whole), tier.Factor, category.Cite, category.Spaces)
+            {
+                Continuous = continuous.Share(part, whole),
+            };
+            below = tier.UpTo;
+        }
+    }
+
+    private static string Label(DemandCategory category, VoltAmperes below, FactorTier tier) =>
+        below == VoltAmperes.Zero ? $"{category.Label}, first {tier.UpTo}"
+        : tier.UpTo == VoltAmperes.Unlimited ? $"{category.Label}, above {below}"
+        : $"{category.Label}, above {below} to {tier.UpTo}";
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Engine.Loads;
+
+/// <summary>What runs together in a scenario.</summary>
+public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Circuits, ImmutableArray<PlacedLoad> Loads)
+{
+    /// <summary>Loads of these circuits that a larger one of their group stands for.</summary>
+    public required ImmutableArray<PlacedLoad> LeftOut { get; init; }
+
+    /// <summary>The circuits of the scenario, and of their loads all but the smaller ones of each group.</summary>
+    public static ScenarioLoads Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
+    {
+        var named = scenario.Running.ToHashSet(StringComparer.Ordinal);
+        var except = scenario.Except.ToHashSet(StringComparer.Ordinal);
+        ImmutableArray<Circuit> circuits =
+            [.. schedule.Circuits.Where(circuit => Runs(circuit, scenario, named, except))];
+        var ordinals = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
+        ImmutableArray<PlacedLoad> loads = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
+        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads))
+        {
+            LeftOut = Noncoincident.LeftOut(loads),
+        };
+    }
+
+    /// <summary>What starts last runs in any case; an exception takes out what was named or is on standby.</summary>
+    private static bool Runs(Circuit circuit, Scenario scenario, HashSet<string> named, HashSet<string> except)
+    {
+        if (circuit.IsSpare)
+            return false;
+        if (circuit.Id is not { } id)
+            return scenario.RunsAll && circuit.Standby;
+        if (id == scenario.Starting)
+            return true;
+        return !except.Contains(id) && (named.Contains(id) || (scenario.RunsAll && circuit.Standby));
+    }
+}

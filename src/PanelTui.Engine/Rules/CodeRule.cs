@@ -1,0 +1,31 @@
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Engine.Rules;
+
+/// <summary>One thing to check of a panel.</summary>
+public abstract class CodeRule
+{
+    /// <summary>Lower case words with hyphens; it stands in reports and never changes.</summary>
+    public abstract string Name { get; }
+
+    public abstract Severity Severity { get; }
+
+    /// <summary>What it asks, in one sentence.</summary>
+    public abstract string Summary { get; }
+
+    /// <summary>Nothing for a habit of the trade, which has no source.</summary>
+    public virtual CodeSection? Section => null;
+
+    public abstract IEnumerable<Finding> Check(RuleContext context);
+
+    public Citation CiteIn(CodeEdition edition) => Section?.In(edition) ?? Citation.CommonPractice;
+
+    private protected Finding Found(
+        RuleContext context, IEnumerable<SpaceNumber> spaces, string message, string mend) =>
+        new(Name, Severity, [.. spaces], message, CiteIn(context.Edition), mend);
+
+    /// <summary>A finding about no breaker in particular.</summary>
+    private protected Finding Found(RuleContext context, string message, string mend) =>
+        Found(context, [], message, mend);
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Demand;
+using PanelTui.Engine.Loads;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Running;
+using PanelTui.Engine.Sizing;
+
+namespace PanelTui.Engine.Rules;
+
+/// <summary>What a rule may look at: the schedule and every figure that follows from it.</summary>
+/// <remarks>Demand, feeder and transfer are nothing where the demand method is not worked out yet.</remarks>
+public sealed record RuleContext(
+    Schedule Schedule,
+    ConnectedLoad Connected,
+    DemandResult? Demand,
+    FeederSizing? Feeder,
+    TransferRating? Transfer,
+    ImmutableArray<ScenarioRun> Scenarios)
+{
+    public Panel Panel => Schedule.Panel;
+
+    public CodeEdition Edition => Schedule.Code.Edition;
+
+    public ImmutableArray<Circuit> Circuits => Schedule.Circuits;
+}

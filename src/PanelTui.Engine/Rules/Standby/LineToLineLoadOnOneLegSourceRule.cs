@@ -1,0 +1,28 @@
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Panels;
+
+namespace PanelTui.Engine.Rules.Standby;
+
+/// <summary>One 120 V unit on both legs leaves no voltage between them: 240 V loads see nothing.</summary>
+public sealed class LineToLineLoadOnOneLegSourceRule : CodeRule
+{
+    public override string Name => "line-to-line-load-on-one-leg-source";
+
+    public override Severity Severity => Severity.Error;
+
+    public override string Summary => "A panel whose legs are in phase on standby carries no line-to-line loads.";
+
+    public override CodeSection? Section { get; } = Nec.Section("710.15(C)");
+
+    public override IEnumerable<Finding> Check(RuleContext context) =>
+        context.Schedule.Source?.Arrangement != SourceArrangement.InPhase
+            ? []
+            : from circuit in context.Circuits
+              where context.Connected.Loads.Any(load =>
+                  load.Circuit.Ordinal == circuit.Ordinal && !load.Placement.IsToNeutral)
+              select Found(
+                  context,
+                  circuit.Spaces,
+                  $"{RuleWords.Place(circuit)} has a load from line to line; one 120 V unit on both legs leaves 0 V between them.",
+                  "Check how the source is wired; feed this circuit from another panel or from a 120/240 V source.");
+}

@@ -1,0 +1,24 @@
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Running;
+
+/// <summary>What a source may give for as long as it runs: on each leg, and in all.</summary>
+/// <remarks>Nothing where the schedule states nothing.</remarks>
+public readonly record struct SourceLimit(Watts? PerLeg, Watts? InAll)
+{
+    /// <summary>
+    /// A leg's limit as stated, or an even share of what is stated in all: a set's windings carry half of its rating each. One
+    /// 120 V unit on both legs has one winding, and either leg may take all of it.
+    /// </summary>
+    /// <remarks>Common practice, no source, but for the half: a published example splits 6000 W into 3000 W a leg.</remarks>
+    public static SourceLimit Of(StandbySource? source, PanelSystem system) =>
+        new(source?.ContinuousPerLeg ?? Share(source, system), source?.Continuous);
+
+    private static Watts? Share(StandbySource? source, PanelSystem system) => source switch
+    {
+        { Continuous: { } all, Arrangement: SourceArrangement.InPhase } => all,
+        { Continuous: { } all } => all / system.Legs.Length,
+        _ => null,
+    };
+}
