@@ -17,6 +17,9 @@ internal static class NodeGeometry
         return 0;
     }
 
+    /// <summary>Whether the node stands inside brackets.</summary>
+    public static bool IsInFlow(this YamlNode node) => node.Parent?.Style == YamlStyle.Flow;
+
     public static void ForEach<T>(this ImmutableArray<T> all, Action<T> act)
     {
         foreach (var one in all) act(one);

@@ -1,0 +1,88 @@
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Writing;
+
+/// <summary>
+/// One edit in the making. It works on the text with a final line break, lent where the file has none, so that every line
+/// is a whole line; and it lets nothing out that does not read back as intended.
+/// </summary>
+internal sealed class Draft
+{
+    private readonly YamlTree _original;
+    private readonly bool _isLent;
+    private YamlProblem? _problem;
+
+    private Draft(YamlTree original, YamlTree tree)
+    {
+        _original = original;
+        _isLent = original != tree;
+        Tree = tree;
+    }
+
+    /// <summary>The tree to take places from.</summary>
+    public YamlTree Tree { get; }
+
+    public SourceText Source => Tree.Source;
+
+    public PageLayout Layout => PageLayout.Of(Tree);
+
+    public static Draft Of(YamlTree tree)
+    {
+        var text = tree.Source.Text;
+        if (text.Length == 0 || text[^1] is '\n' or '\r') return new(tree, tree);
+        var lent = tree.Source.WithText(text + tree.Source.BreakNear(tree.Source.LineCount));
+        return new(tree, YamlTree.Parse(lent));
+    }
+
+    /// <summary>The value at a path.</summary>
+    /// <exception cref="CannotEdit">There is none.</exception>
+    public YamlNode NodeAt(YamlPath path) => path.Find(Tree) ?? throw new CannotEdit($"there is no {path} in the file");
+
+    /// <summary>What the file will mean once the value at the path means something else.</summary>
+    public Meaning With(YamlPath path, Func<Meaning, Meaning> change) =>
+        path.Find(_original) is { } node ? Meaning.Of(_original, node, change) : change(Meaning.Nothing);
+
+    /// <summary>The first of several ways to make the edit that reads back as intended.</summary>
+    /// <exception cref="CannotEdit">None does.</exception>
+    public TextChange Commit(string title, IEnumerable<IEnumerable<TextEdit>> ways, Meaning intended) =>
+        ways.Select(edits => Attempt(title, edits, intended)).FirstOrDefault(change => change is not null)
+        ?? throw new CannotEdit(Reason, _problem);
+
+    public TextChange Commit(string title, IEnumerable<TextEdit> edits, Meaning intended) => Commit(title, [edits], intended);
+
+    private string Reason => _problem is null
+        ? "the file would not read back as intended, so nothing was changed"
+        : $"the file could no longer be read, so nothing was changed: {_problem.Message}";
+
+    private TextChange? Attempt(string title, IEnumerable<TextEdit> edits, Meaning intended)
+    {
+        var change = TextChange.OfDisjoint(title, edits.Where(edit => edit.NewText != Source.Slice(edit.Span)));
+        var text = change.ApplyTo(Source.Text);
+        if (!_isLent) return MeansIn(text, intended) ? change : null;
+        return Endings(text).FirstOrDefault(ending => MeansIn(ending, intended)) is { } found
+            ? TextChange.Between(title, _original.Source.Text, found)
+            : null;
+    }
+
+    // Without the lent break where that leaves a last line with characters; with it otherwise.
+    private static IEnumerable<string> Endings(string text)
+    {
+        var bare = text.EndsWith("\r\n", StringComparison.Ordinal) ? text[..^2] : text[..^1];
+        if (bare.Length > 0 && bare[^1] is not ('\n' or '\r')) yield return bare;
+        yield return text;
+    }
+
+    private bool MeansIn(string text, Meaning intended)
+    {
+        try
+        {
+            return Meaning.Same(Meaning.Of(YamlTree.Parse(Source.WithText(text))), intended);
+        }
+        catch (YamlProblem problem)
+        {
+            _problem ??= problem;
+            return false;
+        }
+    }
+}

@@ -1,0 +1,23 @@
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Writing;
+
+/// <summary>Several edits as one step of undo.</summary>
+public static class Edits
+{
+    /// <summary>Makes each edit on the tree that the ones before it have left.</summary>
+    /// <exception cref="CannotEdit">One of them cannot be made; then none is.</exception>
+    public static TextChange InOrder(YamlTree tree, string title, params ReadOnlySpan<Func<YamlTree, TextChange>> edits)
+    {
+        var all = new TextChange(title, []);
+        foreach (var edit in edits)
+        {
+            var next = edit(tree);
+            all = all.Then(next);
+            if (!next.IsEmpty) tree = YamlTree.Parse(tree.Source.WithText(next.ApplyTo(tree.Source.Text)));
+        }
+
+        return all;
+    }
+}

@@ -1,0 +1,41 @@
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Writing;
+
+/// <summary>Removes an entry from a mapping: its lines, or its place between the braces. Comments above it stay.</summary>
+internal static class EntryRemoval
+{
+    public static TextChange Of(YamlTree tree, YamlPath path)
+    {
+        var draft = Draft.Of(tree);
+        if (path.IsRoot || path.Last.Key is null) throw new CannotEdit($"{path} is not an entry of a mapping");
+        draft.NodeAt(path);
+        var map = draft.NodeAt(path.Parent);
+        var index = map.Pairs.IndexOf(map.PairOf(path.Last.Key)!);
+        var intended = draft.With(path.Parent, old => old.WithoutEntry(index));
+        return draft.Commit($"remove {path.Last}", Edits(draft, map, index), intended);
+    }
+
+    private static IEnumerable<TextEdit> Edits(Draft draft, YamlNode map, int index)
+    {
+        if (map.Style == YamlStyle.Flow) return FlowRemoval.Of(new(draft.Tree, map), index);
+        if (map.Pairs.Length == 1) return OnlyOne.Remove(draft.Source, map, map.Pairs[0].Start, map.Pairs[0].FullEnd, "{}");
+        var pair = map.Pairs[index];
+        return draft.Source.StartsItsLine(pair.Start)
+            ? [TextEdit.Remove(draft.Source.WholeLines(draft.Source.LineOf(pair.Start), draft.Source.LineBefore(pair.FullEnd)))]
+            : [TextEdit.Remove(AfterDash(draft.Source, pair, map.Pairs[1]))];
+    }
+
+    // The first entry, after a dash: the next one takes its place where it follows at once; otherwise the dash stays alone.
+    private static TextSpan AfterDash(SourceText source, YamlPair pair, YamlPair next)
+    {
+        var end = source.LineBefore(pair.FullEnd);
+        return source.LineOf(next.Start) == end + 1
+            ? TextSpan.Between(pair.Start, next.Start)
+            : TextSpan.Between(HasComment(source, pair.Span.End) ? pair.Start : source.BlanksBefore(pair.Start), pair.Span.End);
+    }
+
+    private static bool HasComment(SourceText source, int end) =>
+        source.Text.AsSpan(end, source.EndOfLine(source.LineOf(end)) - end).TrimStart(" \t").StartsWith("#");
+}

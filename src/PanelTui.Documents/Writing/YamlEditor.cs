@@ -1,0 +1,50 @@
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Documents.Writing;
+
+/// <summary>
+/// Edits of a file that touch nothing but what they say. Each returns the change without making it; each has been tried,
+/// read back and found to mean exactly what was intended.
+/// </summary>
+/// <exception cref="CannotEdit">Every edit throws it when it cannot be made, with the reason as a sentence.</exception>
+public static class YamlEditor
+{
+    /// <summary>Gives a single value another text; where the last key of the path is missing, adds the entry.</summary>
+    /// <remarks>Quotes and comments stay where they can. A value that already means this is left as it is.</remarks>
+    public static TextChange SetScalar(YamlTree tree, YamlPath path, NewScalar value) =>
+        path.Find(tree) is null && !path.IsRoot && path.Last.Key is { } key
+            ? InsertEntry(tree, path.Parent, key, value)
+            : ScalarChange.Of(tree, path, value);
+
+    /// <summary>Adds an entry to a mapping, after the given key where the mapping has it, else at its end.</summary>
+    public static TextChange InsertEntry(YamlTree tree, YamlPath mapping, string key, NewNode value, string? after = null) =>
+        EntryInsertion.Of(tree, mapping, new(key, value), pairs => after is null ? pairs.Length : IndexAfter(after, pairs));
+
+    /// <summary>Adds an entry to a mapping as its first, second, … (from 0).</summary>
+    public static TextChange InsertEntryAt(YamlTree tree, YamlPath mapping, int index, string key, NewNode value) =>
+        EntryInsertion.Of(tree, mapping, new(key, value), _ => index);
+
+    /// <summary>Removes the entry at the path from its mapping. Comments above it stay.</summary>
+    public static TextChange RemoveEntry(YamlTree tree, YamlPath path) => EntryRemoval.Of(tree, path);
+
+    /// <summary>Adds an item to a list, so that it stands at the index.</summary>
+    public static TextChange InsertItem(YamlTree tree, YamlPath list, int index, NewNode value) =>
+        ItemInsertion.Of(tree, list, index, value);
+
+    /// <summary>Removes an item with the comments that belong to it.</summary>
+    public static TextChange RemoveItem(YamlTree tree, YamlPath list, int index) => ItemRemoval.Of(tree, list, index);
+
+    /// <summary>Moves an item with the comments that belong to it, so that it stands at the index <paramref name="to"/> afterwards.</summary>
+    public static TextChange MoveItem(YamlTree tree, YamlPath list, int from, int to) => ItemMove.Of(tree, list, from, to);
+
+    private static int IndexAfter(string key, System.Collections.Immutable.ImmutableArray<YamlPair> pairs)
+    {
+        for (var index = 0; index < pairs.Length; index++)
+        {
+            if (pairs[index].Key.IsScalar && pairs[index].Key.Value == key) return index + 1;
+        }
+
+        return pairs.Length;
+    }
+}
