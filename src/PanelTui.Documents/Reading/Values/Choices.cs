@@ -1,3 +1,4 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Reading.Values;
