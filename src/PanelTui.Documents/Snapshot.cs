@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents;
@@ -16,6 +17,7 @@ public sealed class Snapshot
         Schedule = reading.Schedule;
         Diagnostics = reading.Diagnostics;
         Places = reading.Places;
+        Assessment = reading.Schedule is null ? null : Assessment.Of(reading.Schedule);
     }
 
     public SourceText Source { get; }
@@ -31,6 +33,9 @@ public sealed class Snapshot
 
     /// <summary>Where each fact stands in the text.</summary>
     public SourceMap Places { get; }
+
+    /// <summary>Everything that follows for the panel; null where there is no schedule.</summary>
+    public Assessment? Assessment { get; }
 
     public bool HasErrors => Schedule is null;
 

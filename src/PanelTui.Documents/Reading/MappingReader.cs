@@ -33,6 +33,8 @@ internal sealed class MappingReader
 
     public DiagnosticList Diagnostics => _diagnostics;
 
+    public bool Has(Field field) => _entries.ContainsKey(field.Key);
+
     /// <summary>Where the field's value stands, or the head of the mapping.</summary>
     public TextSpan SpanOf(Field field) => ValueOf(field)?.Span ?? Head;
 
@@ -62,7 +64,7 @@ internal sealed class MappingReader
     public T Required<T>(ValueField<T> field, T standIn)
         where T : notnull
     {
-        if (!_entries.ContainsKey(field.Key)) Missing(field);
+        if (!Has(field)) Missing(field);
         return Outcome(field) is { Succeeded: true, Value: { } value } ? value : standIn;
     }
 
@@ -76,7 +78,7 @@ internal sealed class MappingReader
         var values = ImmutableArray.CreateBuilder<(T, YamlNode)>();
         foreach (var node in Entries(field))
         {
-            if (!Is(node.IsScalar, node, field, "one value")) continue;
+            if (!Is(node.IsScalar, node, $"an entry of {field.Key}", "one value")) continue;
             var outcome = field.ReadOne(node.Value);
             if (outcome.Succeeded) values.Add((outcome.Value, node));
             else Wrong(field, node.Span, outcome.Problem);
@@ -87,27 +89,27 @@ internal sealed class MappingReader
 
     /// <summary>The mapping below a key, ready to be read; null where it is missing or something else.</summary>
     public MappingReader? Section(SectionField field, string subject) =>
-        ValueOf(field) is { } node && Is(node.IsMapping, node, field, "a mapping of keys to values")
+        ValueOf(field) is { } node && Is(node.IsMapping, node, field.Key, field.Expected)
             ? new(node, field.Path, subject, _diagnostics)
             : null;
 
     /// <summary>As <see cref="Section"/>, but a missing key is an error.</summary>
     public MappingReader? RequiredSection(SectionField field, string subject)
     {
-        if (!_entries.ContainsKey(field.Key)) Missing(field);
+        if (!Has(field)) Missing(field);
         return Section(field, subject);
     }
 
     /// <summary>The mappings of a list below a key, with their places in it from 0.</summary>
     public IEnumerable<(int Index, MappingReader Entry)> Sections(SectionField field, string subject, int most)
     {
-        if (ValueOf(field) is not { } list || !Is(list.IsSequence, list, field, "a list, each entry after a dash")) yield break;
+        if (ValueOf(field) is not { } list || !Is(list.IsSequence, list, field.Key, "a list, each entry after a dash")) yield break;
         var entries = Aliases.ItemsOf(list);
         if (entries.Length > most)
             _diagnostics.Error(DiagnosticCodes.TooMany, entries[most].Span, $"{field.Key} has {entries.Length} entries; the most is {most}");
         for (var index = 0; index < Math.Min(entries.Length, most); index++)
         {
-            if (Is(entries[index].IsMapping, entries[index], field, $"a mapping of keys to values for {subject}"))
+            if (Is(entries[index].IsMapping, entries[index], $"an entry of {field.Key}", "a mapping of keys to values"))
                 yield return (index, new(entries[index], $"{field.Path}[]", subject, _diagnostics));
         }
     }
@@ -118,7 +120,7 @@ internal sealed class MappingReader
     private Outcome<T>? Outcome<T>(ValueField<T> field)
         where T : notnull
     {
-        if (ValueOf(field) is not { } node || !Is(node.IsScalar, node, field, field.Expected)) return null;
+        if (ValueOf(field) is not { } node || !Is(node.IsScalar, node, field.Key, field.Expected)) return null;
         var outcome = field.Read(node.Value);
         if (!outcome.Succeeded) Wrong(field, node.Span, outcome.Problem);
         return outcome;
@@ -126,14 +128,14 @@ internal sealed class MappingReader
 
     private IEnumerable<YamlNode> Entries(Field field)
     {
-        if (ValueOf(field) is not { } node || !Is(!node.IsMapping, node, field, $"a list, e.g. {field.Example}")) return [];
+        if (ValueOf(field) is not { } node || !Is(!node.IsMapping, node, field.Key, $"a list, e.g. {field.Example}")) return [];
         return node.IsSequence ? Aliases.ItemsOf(node).Where(item => !IsNull(item)) : [node];
     }
 
-    private bool Is(bool right, YamlNode node, Field field, string expected)
+    private bool Is(bool right, YamlNode node, string subject, string expected)
     {
         if (!right)
-            _diagnostics.Error(DiagnosticCodes.WrongShape, new(node.Span.Start, 0), $"{field.Key} is {Shapes.Name(node)} here; {expected} is expected");
+            _diagnostics.Error(DiagnosticCodes.WrongShape, new(node.Span.Start, 0), $"{subject} is {Shapes.Name(node)}; it must be {expected}");
         return right;
     }
 

@@ -25,14 +25,13 @@ public static class ScheduleReader
     private static ScheduleReading Read(YamlTree tree)
     {
         var diagnostics = new DiagnosticList();
-        var schedule = TopMapping.Of(tree, diagnostics) is { } top ? Schedule(top, tree) : null;
+        var schedule = TopMapping.Of(tree, diagnostics) is { } top && FormatVersion.IsReadable(top) ? Schedule(top, tree) : null;
         var read = diagnostics.HasErrors ? null : schedule;
         return new(tree, read, diagnostics.InOrder(), new SourceMap(tree, read));
     }
 
     private static Schedule Schedule(MappingReader top, YamlTree tree)
     {
-        top.Required(TopFields.Schedule, 1);
         var panel = top.RequiredSection(TopFields.Panel, "panel") is { } found ? PanelReader.Read(found) : null;
         var circuits = Circuits(top, tree);
         return new()
@@ -75,6 +74,7 @@ public static class ScheduleReader
         return scenarios.DrainToImmutable();
     }
 
-    private static Diagnostic Unreadable(YamlProblem problem) =>
+    /// <summary>The one diagnostic of a file that is no text or no YAML at all.</summary>
+    public static Diagnostic Unreadable(YamlProblem problem) =>
         new(DiagnosticSeverity.Error, DiagnosticCodes.NotYaml, new(problem.Offset, 0), problem.Message);
 }

@@ -3,6 +3,7 @@ using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Reading;
 
@@ -47,6 +48,25 @@ public sealed class SourceMap
     /// <summary>The places of the circuits that hold any of these spaces, in the order of the file.</summary>
     public ImmutableArray<TextSpan> SpansOf(IEnumerable<SpaceNumber> spaces) =>
         [.. CircuitsAt(spaces).Select(circuit => SpanOfCircuit(circuit.Ordinal))];
+
+    /// <summary>Where a finding is shown: at the key that its rule is about.</summary>
+    public TextSpan SpanOf(Finding finding) => SpansOf(finding)[0];
+
+    /// <summary>All the places that a finding speaks of, such as both circuits in one space; at least one.</summary>
+    public ImmutableArray<TextSpan> SpansOf(Finding finding)
+    {
+        var circuits = FindingPlaces.IsAboutPanel(finding.Rule) ? [] : CircuitsOf(finding);
+        return circuits.IsEmpty
+            ? [SpanOf(FindingPlaces.InPanel(finding.Rule))]
+            : [.. circuits.Select(circuit => SpanOf(FindingPlaces.InCircuit(finding.Rule, circuit.Ordinal)))];
+    }
+
+    /// <summary>Where two breakers meet, one of them may have nothing to do with the finding: the one that fits better counts.</summary>
+    private ImmutableArray<Circuit> CircuitsOf(Finding finding)
+    {
+        ImmutableArray<Circuit> exact = [.. _circuits.Where(circuit => circuit.Spaces.SequenceEqual(finding.Spaces))];
+        return exact.IsEmpty || finding.Rule == FindingPlaces.SpaceTakenTwice ? CircuitsAt(finding.Spaces) : exact;
+    }
 
     private static YamlNode? Below(YamlNode node, YamlStep step)
     {

@@ -14,11 +14,15 @@ internal static class UnknownKeys
         foreach (var entry in entries)
         {
             if (known.Any(field => field.Key == entry.Key)) continue;
-            var hint = DidYouMean.Hint(entry.Key, known.Select(field => field.Key));
+            var hint = Hint(entry, known);
             diagnostics.Note(
                 DiagnosticCodes.UnknownKey,
                 entry.Pair.Key.Span,
                 $"{subject} has the key {Quoted.Of(entry.Key)}, which the format does not have and this program keeps as it is{hint}");
         }
     }
+
+    private static string Hint(EffectiveEntry entry, ImmutableArray<Field> known) => entry.Pair.ColonOffset is null
+        ? "; a comma inside braces ends the value before it"
+        : DidYouMean.Hint(entry.Key, known.Select(field => field.Key));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents.Reading.Values;
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Reading.Fields;

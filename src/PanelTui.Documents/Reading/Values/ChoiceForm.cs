@@ -7,6 +7,9 @@ internal sealed class ChoiceForm<T>(params ImmutableArray<(string Word, T Value)
     : ValueForm<T>($"one of {Listed.Or([.. choices.Select(choice => choice.Word)])}")
     where T : notnull
 {
+    /// <summary>Whether a near word is offered; the wrong one of two systems would be a bad guess.</summary>
+    public bool Guesses { get; init; } = true;
+
     public override ImmutableArray<string> Allowed { get; } = [.. choices.Select(choice => choice.Word)];
 
     public override Outcome<T> Read(string text)
@@ -17,7 +20,7 @@ internal sealed class ChoiceForm<T>(params ImmutableArray<(string Word, T Value)
             if (Normal(word) == wanted) return Outcome.Of(value);
         }
 
-        return Outcome.Refused<T>($"is {Quoted.Of(text)}, which is not {Words}{DidYouMean.Hint(text, Allowed)}");
+        return Outcome.Refused<T>($"is {Quoted.Of(text)}, which is not {Words}{(Guesses ? DidYouMean.Hint(text, Allowed) : "")}");
     }
 
     /// <summary>Blanks do not count: `120/240V 1ph 3W` is the system of two legs.</summary>

@@ -1,3 +1,4 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Reading.Values;
@@ -6,7 +7,7 @@ namespace PanelTui.Documents.Reading.Values;
 internal static class Choices
 {
     public static readonly ChoiceForm<PanelSystem> System =
-        new([.. PanelSystem.All.Select(system => (system.Name, system))]);
+        new([.. PanelSystem.All.Select(system => (system.Name, system))]) { Guesses = false };
 
     public static readonly ChoiceForm<CodeEdition> Edition =
         new(("2017", CodeEdition.Nec2017), ("2020", CodeEdition.Nec2020), ("2023", CodeEdition.Nec2023));

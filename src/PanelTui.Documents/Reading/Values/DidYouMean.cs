@@ -12,15 +12,26 @@ internal static class DidYouMean
 
     public static string? Closest(string found, IEnumerable<string> words)
     {
-        if (found.Length is 0 or > Longest) return null;
-        var key = Plain(found);
-        return words
+        if (found.Length is 0 or > Longest || !found.Any(char.IsLetter)) return null;
+        var known = words.ToList();
+        return Mistyped(Plain(found), known) ?? Shortened(Plain(found), known);
+    }
+
+    private static string? Mistyped(string key, IEnumerable<string> words) =>
+        words
             .Where(word => word.Length <= Longest)
             .Select(word => (Word: word, Steps: Distance(key, Plain(word))))
             .Where(near => near.Steps <= Allowed(near.Word))
             .OrderBy(near => near.Steps)
             .Select(near => near.Word)
             .FirstOrDefault();
+
+    /// <summary>`auto` for automatic, `lights` for lighting, `optional` for dwelling-optional; nothing where several words would do.</summary>
+    private static string? Shortened(string key, IReadOnlyList<string> words)
+    {
+        if (key.Length < 4) return null;
+        var near = words.Where(word => Plain(word) is var plain && (plain.StartsWith(key[..4], StringComparison.Ordinal) || plain.EndsWith(key, StringComparison.Ordinal))).ToList();
+        return near.Count == 1 ? near[0] : null;
     }
 
     private static int Allowed(string word) => word.Length switch { <= 3 => 1, <= 8 => 2, _ => 3 };

@@ -26,6 +26,8 @@ internal static class QuantityReader
         var units = Listed.Or([.. measures.SelectMany(measure => measure.Units).Select(known => known.Symbol)]);
         if (unit.Length == 0)
             return $", a number without a unit; write it {measures[0].WrittenAs}, e.g. {BareExample(number, measures)}";
+        if (unit.Split(' ') is [var first, _, ..] && measures.Any(measure => measure.Unit(first) is not null))
+            return $"; write {number} {first} alone, and what else there is under a key of its own";
         if (UnitNames.Symbol(unit) is { } symbol && measures.Any(measure => measure.Unit(symbol) is not null))
             return $"; write the unit as {symbol}: {number} {symbol}";
         return UnitNames.Quantity(unit) is { } other
