@@ -2,6 +2,7 @@ using PanelTui.Documents;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Writing;
+using PanelTui.Editing;
 using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 

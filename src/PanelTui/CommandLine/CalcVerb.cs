@@ -1,5 +1,4 @@
 using System.CommandLine;
-using PanelTui.Documents.Reading;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -46,7 +45,7 @@ internal sealed class CalcVerb : Verb
 
         if (input.Snapshot!.Assessment is not { } assessment)
         {
-            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.Severity == DiagnosticSeverity.Error))
+            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.IsError))
                 streams.Error.WriteLine(CheckReport.Line(input.Name, input.Snapshot, wrong));
             return ExitCode.Unusable;
         }

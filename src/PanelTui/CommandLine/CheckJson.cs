@@ -1,6 +1,4 @@
 using System.Text.Json;
-using PanelTui.Documents;
-using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
 using PanelTui.Presentation;
 
@@ -41,7 +39,7 @@ internal static class CheckJson
             json.WriteStartObject();
             WritePlace(json, input, diagnostic.Span);
             json.WriteString("code", diagnostic.Code);
-            json.WriteString("severity", diagnostic.Severity == DiagnosticSeverity.Error ? "error" : "note");
+            json.WriteString("severity", diagnostic.IsError ? "error" : "note");
             json.WriteString("message", diagnostic.Message);
             json.WriteEndObject();
         }
@@ -53,7 +51,7 @@ internal static class CheckJson
         foreach (var finding in assessment.Findings)
         {
             json.WriteStartObject();
-            WritePlace(json, input, snapshot.SourceMap.SpanOf(finding));
+            WritePlace(json, input, snapshot.Places.SpanOf(finding));
             FindingJson.WriteFields(json, finding);
             json.WriteEndObject();
         }

@@ -1,7 +1,6 @@
 using PanelTui.Documents;
 using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
-using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -20,7 +19,7 @@ internal static class CheckReport
 
         foreach (var finding in assessment.Findings)
         {
-            var place = PlaceOf(snapshot, snapshot.SourceMap.SpanOf(finding));
+            var place = PlaceOf(snapshot, snapshot.Places.SpanOf(finding));
             yield return DisplayText.Clean($"{name}:{place}: {Words.Of(finding.Severity)}: {finding.Message} [{finding.Rule}] ({finding.Cite})");
             yield return DisplayText.Clean($"    {finding.Mend}");
         }
@@ -31,7 +30,7 @@ internal static class CheckReport
     /// <summary>`FILE:LINE:COLUMN: error: what was found and what was expected [code]`.</summary>
     public static string Line(string name, Snapshot snapshot, Diagnostic diagnostic)
     {
-        var severity = diagnostic.Severity == DiagnosticSeverity.Error ? "error" : "note";
+        var severity = diagnostic.IsError ? "error" : "note";
         return DisplayText.Clean($"{name}:{PlaceOf(snapshot, diagnostic.Span)}: {severity}: {diagnostic.Message} [{diagnostic.Code}]");
     }
 

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using System.CommandLine.Invocation;
-using System.Globalization;
 
 namespace PanelTui.CommandLine;
 
@@ -66,10 +64,10 @@ internal static class CommandLineRoot
         return help;
     }
 
-    internal static string RootPage => string.Format(
-        CultureInfo.InvariantCulture,
-        HelpPage.Root,
-        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-8} {verb.Summary}")));
+    internal static string RootPage => HelpPage.Root.Replace(
+        HelpPage.PlaceOfVerbs,
+        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-8} {verb.Summary}")),
+        StringComparison.Ordinal);
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);
 

@@ -6,6 +6,8 @@ namespace PanelTui.CommandLine;
 /// <summary>Prints one page of help on standard output.</summary>
 internal sealed class HelpPage(string page, TextWriter output) : SynchronousCommandLineAction
 {
+    public const string PlaceOfVerbs = "{verbs}";
+
     public const string Root = """
         PanelTui: the schedule of a standby-fed subpanel, in a terminal.
 
@@ -20,7 +22,7 @@ internal sealed class HelpPage(string page, TextWriter output) : SynchronousComm
           paneltui calc shed.panel.yaml --json   legs, neutral, demand, ratings as JSON
 
         Commands:
-        {0}
+        {verbs}
 
         Options:
           --ascii          draw with ASCII characters alone

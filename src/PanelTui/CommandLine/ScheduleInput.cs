@@ -32,6 +32,15 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
     {
         if (path != StandardInput) return ScheduleFile.Load(path).Text;
         using var input = streams.In();
-        return SourceText.FromStream(input);
+        return SourceText.FromBytes(BytesOf(input));
+    }
+
+    /// <summary>Reads no further than a file that is too large to be a schedule: the reader then says so.</summary>
+    private static byte[] BytesOf(Stream input)
+    {
+        using var bytes = new MemoryStream();
+        var buffer = new byte[64 * 1024];
+        while (bytes.Length <= TextLimits.Bytes && input.Read(buffer) is > 0 and var count) bytes.Write(buffer, 0, count);
+        return bytes.ToArray();
     }
 }

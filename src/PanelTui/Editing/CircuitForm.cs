@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents;
-using PanelTui.Documents.Intents;
 using PanelTui.Documents.Text;
-using PanelTui.Engine.Panels;
-using PanelTui.Presentation;
 
 namespace PanelTui.Editing;
 

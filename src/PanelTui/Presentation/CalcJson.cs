@@ -2,7 +2,6 @@ using System.Text.Json;
 using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
-using PanelTui.Engine.Rules;
 using PanelTui.Engine.Running;
 
 namespace PanelTui.Presentation;

@@ -37,7 +37,7 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
         foreach (var leg in now.Schedule.Panel.System.Legs)
             yield return new($"Leg {leg}", Both(it => Figure.Of(it.Demand!.Legs.AmperesOn(leg))));
         yield return new("Least ampacity", Both(it => Figure.Of(it.Demand!.MinimumAmpacity)));
-        yield return Against("Feeder device", now.Schedule.Feeder?.Ocpd, it => it.Feeder?.StandardOcpd);
+        yield return Against("Feeder", now.Schedule.Feeder?.Ocpd, it => it.Feeder?.StandardOcpd);
         yield return Against("Transfer", now.Transfer?.Stated, it => it.Transfer?.Standard);
     }
 

@@ -30,7 +30,8 @@ internal sealed record EditorLayout
     /// <summary>How many lines of the face are in sight, without its heading.</summary>
     public int Lines => Math.Max(1, Face.Height - 1);
 
-    private required int LinesInAll { get; init; }
+    /// <summary>Of the whole face, in sight or not.</summary>
+    public required int LinesInAll { get; init; }
 
     public static EditorLayout Of(int columns, int rows, Schedule schedule)
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
-using PanelTui.Engine.Panels;
 using PanelTui.Presentation;
 
 namespace PanelTui.Screens;

@@ -50,9 +50,9 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public EditorMode Mode => _mode == EditorMode.Face && Session.Hand is not null ? EditorMode.Hand : _mode;
 
-    public int PageOfLines => Layout.Lines - 1;
+    public int PageOfLines => Parts.Lines - 1;
 
-    private EditorLayout Layout => EditorLayout.Of(Frame.Width, Frame.Height, Session.Schedule);
+    private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Schedule);
 
     public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
 
@@ -92,7 +92,7 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     private void Arrange()
     {
-        var layout = Layout;
+        var layout = Parts;
         Place(_title, layout.Title);
         Place(_face, layout.Face);
         Place(_figures, layout.Figures);
@@ -105,7 +105,7 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     private void Refresh()
     {
-        var layout = Layout;
+        var layout = Parts;
         if (layout.IsTooSmall)
         {
             _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
@@ -116,14 +116,14 @@ internal sealed class EditorScreen : Runnable, IEditor
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
         _face.Show(Mode == EditorMode.Help
             ? EditorRows.Help(layout.Face.Width)
-            : EditorRows.Face(Session, Text(layout), _top, layout.Face.Height));
+            : EditorRows.Face(Session, LinesOf(layout), _top, layout.Face.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _detail.Show([EditorRows.Detail(Session)]);
         _message.Show([Mode == EditorMode.Form ? FormMessage() : EditorRows.Message(Session, Mode)]);
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
     }
 
-    private FaceText Text(EditorLayout layout) => new(layout.Face.Width, new CircuitLoads(Session.Assessment).On);
+    private FaceText LinesOf(EditorLayout layout) => new(layout.Face.Width, new CircuitLoads(Session.Assessment).On);
 
     private ImmutableArray<TextRun> FormMessage() => _refusal is { } reason
         ? [new TextRun($" ! {reason}", Tone.Error)]
@@ -134,7 +134,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _open = form;
         _refusal = null;
         _mode = EditorMode.Form;
-        _form.Open(form, Layout.Detail.Width);
+        _form.Open(form, Parts.Detail.Width);
         Refresh();
     }
 
@@ -166,7 +166,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     {
         var lines = Face.Of(Session.Schedule).Lines;
         if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
-        if (lines[_top + y - 1].On(x < Layout.Face.Width / 2) is not { } cell) return;
+        if (lines[_top + y - 1].On(x < Parts.Face.Width / 2) is not { } cell) return;
         if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
         else OnKeyDown(Key.Enter);
     }

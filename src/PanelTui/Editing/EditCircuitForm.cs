@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PanelTui.Documents;
+using PanelTui.Documents.Intents;
+using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
+using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
+
+namespace PanelTui.Editing;
+
+/// <summary>The breaker under the cursor: what is changed is written, the rest of its lines stay.</summary>
+internal sealed class EditCircuitForm(Snapshot snapshot, Circuit circuit) : CircuitForm
+{
+    public override ImmutableArray<FormField> Fields { get; } = FieldsOf(
+        circuit.Name,
+        WrittenOf(snapshot, circuit, "breaker"),
+        circuit.Breaker.Poles.ToString(CultureInfo.InvariantCulture),
+        LoadPhrase.Of(snapshot, circuit.Ordinal));
+
+    public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
+    {
+        var (change, refusal) = Change(session.Now, texts);
+        if (change is null) return refusal;
+        if (!change.IsEmpty) session.Do(_ => change);
+        return null;
+    }
+
+    public override void Preview(Session session, ImmutableArray<string> texts)
+    {
+        if (Change(session.Now, texts).Change is { IsEmpty: false } change) session.Try(_ => change);
+        else session.EndPreview();
+    }
+
+    private (TextChange? Change, FormRefusal? Refusal) Change(Snapshot now, ImmutableArray<string> texts) =>
+        Join(now, $"Changed {CircuitText.NameOf(circuit)}", Steps(texts));
+
+    private IEnumerable<(int Field, Func<Snapshot, TextChange> Step)> Steps(ImmutableArray<string> texts)
+    {
+        foreach (var (field, key) in ((int, string)[])[(Name, "name"), (Rating, "breaker"), (Poles, "poles")])
+        {
+            var text = texts[field].Trim();
+            if (text != Fields[field].Value) yield return (field, before => SetField.In(before, PathOf(key), text));
+        }
+
+        if (texts[Loads].Trim() != Fields[Loads].Value)
+            yield return (Loads, before => SetLoads.In(before, circuit.Ordinal, LoadPhrase.Parse(texts[Loads])));
+    }
+
+    private YamlPath PathOf(string key) => YamlPath.Of("circuits", circuit.Ordinal, key);
+
+    /// <summary>The rating as the file writes it.</summary>
+    private static string WrittenOf(Snapshot snapshot, Circuit circuit, string key) =>
+        YamlPath.Of("circuits", circuit.Ordinal, key).Find(snapshot.Tree!)?.Value ?? $"{circuit.Breaker.Rating}";
+}
