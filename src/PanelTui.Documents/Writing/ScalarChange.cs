@@ -33,7 +33,7 @@ internal static class ScalarChange
         var source = draft.Source;
         if (node.IsEmpty) return FillEmpty(draft, node, written);
         if (!written.IsOneLine) return WithBody(draft, node, new(HeadSpan(source, node), written.Head), written);
-        if (node.Style is YamlStyle.Literal or YamlStyle.Folded) return DropBody(source, node, written.Head);
+        if (IsLines(node)) return DropBody(source, node, written.Head);
         return [new(node.Span, written.Head)];
     }
 
@@ -68,15 +68,24 @@ internal static class ScalarChange
         if (written.IsOneLine) return [head];
         var source = draft.Source;
         var lineBreak = source.BreakNear(source.LineOf(node.CoreStart));
-        var lines = NodeWriter.BodyLines(written, node.BlockColumn(source) + draft.Layout.Step);
+        var lines = NodeWriter.BodyLines(written, BodyColumn(draft, node));
         return [head, new(BodySpan(source, node), string.Concat(lines.Select(line => lineBreak + line)))];
     }
 
+    // The lines that are there show the indentation; otherwise it is the file's.
+    private static int BodyColumn(Draft draft, YamlNode node) =>
+        IsLines(node) && ShapeOf(draft.Source, node) is { HasBody: true } shape
+            ? shape.BodyIndent
+            : node.BlockColumn(draft.Source) + draft.Layout.Step;
+
     // What stands on the first line: the indicators of lines of text, or the whole of any other value.
     private static TextSpan HeadSpan(SourceText source, YamlNode node) =>
-        node.Style is YamlStyle.Literal or YamlStyle.Folded
-            ? TextSpan.Between(node.CoreStart, BlockScalarShape.Of(source, node.Span, node.BlockColumn(source)).HeaderEnd)
-            : node.Span;
+        IsLines(node) ? TextSpan.Between(node.CoreStart, ShapeOf(source, node).HeaderEnd) : node.Span;
+
+    private static bool IsLines(YamlNode node) => node.Style is YamlStyle.Literal or YamlStyle.Folded;
+
+    private static BlockScalarShape ShapeOf(SourceText source, YamlNode node) =>
+        BlockScalarShape.Of(source, node.Span, node.BlockColumn(source));
 
     private static TextSpan BodySpan(SourceText source, YamlNode node)
     {

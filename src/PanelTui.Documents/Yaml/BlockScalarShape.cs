@@ -9,6 +9,8 @@ namespace PanelTui.Documents.Yaml;
 /// <param name="Keeps">Whether <c>+</c> makes the blank lines below part of the value.</param>
 internal readonly record struct BlockScalarShape(int HeaderEnd, int End, int BodyIndent, bool Keeps)
 {
+    public bool HasBody => End > HeaderEnd;
+
     /// <param name="source">The text.</param>
     /// <param name="loose">From the indicator to where the library says the scalar ends, blank lines included.</param>
     /// <param name="parentColumn">The column, from 0, that an indentation indicator counts from.</param>

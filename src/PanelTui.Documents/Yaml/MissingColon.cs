@@ -11,12 +11,13 @@ internal static class MissingColon
     public static YamlProblem? Find(SourceText source, int offset, Exception error)
     {
         if (!IsSurprisedByKey(error.Message)) return null;
-        for (var line = source.PositionOf(offset).Line; line >= 1; line--)
+        var written = Enumerable.Range(1, source.PositionOf(offset).Line).Reverse().Select(source.LineSpan)
+            .Where(line => source.Slice(line).TrimStart() is { Length: > 0 } text && text[0] != '#');
+        foreach (var line in written.Take(2))
         {
-            if (SentenceFor(source.Slice(source.LineSpan(line))) is not { } sentence) continue;
-            var span = source.LineSpan(line);
-            var text = source.Slice(span);
-            return YamlProblem.At(source, span.Start + text.Length - text.TrimStart().Length, sentence, error);
+            var text = source.Slice(line);
+            if (SentenceFor(text.Trim()) is { } sentence)
+                return YamlProblem.At(source, line.Start + text.Length - text.TrimStart().Length, sentence, error);
         }
 
         return null;
@@ -28,18 +29,16 @@ internal static class MissingColon
         || message.Contains("did not find expected key", StringComparison.Ordinal)
         || message.Contains("Mapping values are not allowed", StringComparison.Ordinal);
 
-    private static string? SentenceFor(string line)
+    private static string? SentenceFor(string text)
     {
-        var text = line.Trim();
-        if (text.Length == 0 || text[0] == '#' || text == "-") return null;
+        if (text == "-") return null;
         if (text[0] == '-' && text[1] is not (' ' or '\t' or '-')) return "a space is missing after '-'";
         var entry = text.StartsWith("- ", StringComparison.Ordinal) ? text[2..].TrimStart() : text;
-        if (entry.Length == 0 || !char.IsAsciiLetter(entry[0])) return null;
-        var key = entry.TakeWhile(c => char.IsAsciiLetterOrDigit(c) || c is '_' or '-').Count();
-        var rest = entry[key..].TrimStart();
+        if (entry.Length == 0 || !char.IsLetter(entry[0])) return null;
+        var key = entry.TakeWhile(c => char.IsLetterOrDigit(c) || c is '_' or '-').Count();
         if (key < entry.Length && entry[key] == ':' && key + 1 < entry.Length && entry[key + 1] is not (' ' or '\t'))
             return $"a space is missing after '{entry[..key]}:'";
-        return rest.StartsWith(':') || entry.Contains(": ", StringComparison.Ordinal) || entry.EndsWith(':') ? null
+        return entry[key..].TrimStart() is [':' or '"' or '\'', ..] || entry.Contains(": ", StringComparison.Ordinal) || entry.EndsWith(':') ? null
             : $"a colon is missing after '{entry[..key]}'";
     }
 }

@@ -5,7 +5,7 @@ using YamlDotNet.Core.Tokens;
 namespace PanelTui.Documents.Yaml;
 
 /// <summary>
-/// Checks at every reading that the places found are true: nothing but blanks and comments between the tokens, every
+/// Checks at every reading that the places found are true: nothing but blanks, comments and directives between the tokens, every
 /// child inside its parent, every indicator where it is said to be. A wrong place becomes a refusal, never a wrong edit.
 /// </summary>
 internal static class StructureGate
@@ -37,10 +37,11 @@ internal static class StructureGate
         for (var at = gap.Start; at < gap.End; at++)
         {
             if (source.Text[at] is ' ' or '\t' or '\r' or '\n') continue;
-            Demand(source.Text[at] == '#', source, at);
-            var comment = TextSpan.Between(at, Math.Min(gap.End, source.LineSpan(source.PositionOf(at).Line).End));
-            comments.Add(comment);
-            at = comment.End - 1;
+            var line = source.LineSpan(source.PositionOf(at).Line);
+            var rest = TextSpan.Between(at, Math.Min(gap.End, line.End));
+            if (source.Text[at] == '#') comments.Add(rest);
+            else Demand(source.Text[at] == '%' && at == line.Start, source, at);
+            at = rest.End - 1;
         }
     }
 
