@@ -35,6 +35,9 @@ public sealed class SourceMap
         return node?.Span ?? default;
     }
 
+    /// <summary>The value at a path, aliases and merge keys followed; null where there is none.</summary>
+    public YamlNode? NodeAt(YamlPath path) => path.Steps.Aggregate(_root, (node, step) => node is null ? null : Below(node, step));
+
     /// <summary>The place of a circuit by its place in the list, from 0.</summary>
     public TextSpan SpanOfCircuit(int ordinal) => SpanOf(YamlPath.Of(TopFields.Circuits.Key, ordinal));
 

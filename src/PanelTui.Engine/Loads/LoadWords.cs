@@ -63,7 +63,7 @@ public static class LoadWords
 
     private static string Row(Horsepower output, TableCurrent table)
     {
-        var row = Shown.Rounded(table.Row.Value, table.Row.Value < 1 ? 2 : 1);
+        var row = table.Row.Value == 1m / 3 ? "1/3" : table.Row.Value == 1m / 6 ? "1/6" : Shown.Exactly(table.Row.Value);
         return table.Row.Value - output.Value > 0.001m ? $"next larger row, {row} hp" : $"{row} hp row";
     }
 

@@ -5,8 +5,11 @@ public readonly record struct Phasor(double Real, double Imaginary)
 {
     public static readonly Phasor Zero;
 
-    /// <summary>The way back, to the fifteen significant digits that a double holds for sure.</summary>
-    public Amperes Magnitude => new((decimal)Math.Sqrt((Real * Real) + (Imaginary * Imaginary)));
+    private const int Nanoamperes = 9;
+
+    /// <summary>The way back, to the nanoampere: beyond that a double's noise would decide what meets a limit exactly.</summary>
+    public Amperes Magnitude => new(
+        Math.Round((decimal)Math.Sqrt((Real * Real) + (Imaginary * Imaginary)), Nanoamperes));
 
     /// <summary>The angle counts counter-clockwise from leg A's voltage to neutral.</summary>
     public static Phasor At(double amperes, int degrees)

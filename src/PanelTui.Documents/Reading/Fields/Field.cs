@@ -49,5 +49,11 @@ public abstract class Field
     /// <remarks>Of the value alone: whether an id is taken or a pole exists shows when the file is read.</remarks>
     public abstract string? WhyNot(string text);
 
+    /// <summary>A value that can stand, spelt as the format spells it: a choice in its own letters, no blanks around.</summary>
+    public string Tidy(string text) =>
+        Allowed.FirstOrDefault(word => Plain(word).Equals(Plain(text), StringComparison.OrdinalIgnoreCase)) ?? text.Trim();
+
     public override string ToString() => Path;
+
+    private static string Plain(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 }

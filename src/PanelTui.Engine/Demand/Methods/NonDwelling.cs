@@ -39,19 +39,21 @@ public sealed class NonDwelling : DemandMethod
         from line in kind switch
         {
             LoadKind.Receptacle => Receptacles.Apply(category),
-            LoadKind.Kitchen => [DemandLine.Of(category, KitchenFactor(loads, category))],
+            LoadKind.Kitchen => Kitchen(loads, category),
             _ => [DemandLine.Of(category, Percent.Whole)],
         }
         select line;
 
-    /// <summary>The table's factor, unless that falls below the two largest units together.</summary>
-    private static Percent KitchenFactor(ImmutableArray<PlacedLoad> loads, DemandCategory category)
+    /// <summary>The table's factor, unless that falls below the two largest units together: then these in full.</summary>
+    private static IEnumerable<DemandLine> Kitchen(ImmutableArray<PlacedLoad> loads, DemandCategory category)
     {
-        var units = loads.SelectMany(load => Enumerable.Repeat(load.Size.Each.Value, Math.Clamp(load.Load.Count, 0, 6)));
-        var twoLargest = units.OrderDescending().Take(2).Sum();
-        var whole = category.Connected.Total.Value;
+        var units = loads.SelectMany(load => Enumerable.Repeat(load.Size.Each.Value, Math.Clamp(load.Load.Count, 0, 2)));
+        var twoLargest = new VoltAmperes(units.OrderDescending().Take(2).Sum());
         var factor = KitchenFactors.For((int)Math.Min(loads.Sum(load => (long)load.Load.Count), int.MaxValue));
-        return whole * factor.Value / 100 >= twoLargest ? factor : new Percent(100 * twoLargest / whole);
+        if (category.Connected.Total * factor >= twoLargest)
+            return [DemandLine.Of(category, factor)];
+        var floor = new TieredFactor([new(twoLargest, Percent.Whole), new(VoltAmperes.Unlimited, Percent.Zero)]);
+        return floor.Apply(category with { Label = $"{category.Label}, never below its two largest units" });
     }
 
     private static CodeSection SectionFor(LoadKind kind) => kind switch

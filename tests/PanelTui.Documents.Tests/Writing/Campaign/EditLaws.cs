@@ -41,28 +41,34 @@ internal static partial class EditLaws
             return old.Order(StringComparer.Ordinal).SequenceEqual(now.Order(StringComparer.Ordinal)) ? null : "a move changed lines";
         if (edit.IsSet && old.Length == now.Length && edit.Target.Style is not (YamlStyle.Literal or YamlStyle.Folded))
             return old.Zip(now).Count(pair => pair.First != pair.Second) <= 1 ? null : "a one-line edit changed several lines";
-        if (edit.IsRemoval || edit.IsMove || edit.IsSet) return null;
+        if (edit.IsRemoval) return Missing(now, old) <= 1 ? null : "a removal changed several lines";
+        if (edit.IsMove || edit.IsSet) return null;
         return Missing(old, now) <= 1 ? null : "an insertion changed several lines";
     }
 
-    private static string? FinalBreakStays(RandomEdit edit, string before, string after) =>
-        edit.IsRemoval || EndsInBreak(before) == EndsInBreak(after) ? null : "the final line break came or went";
+    // It may come where lines of text end the file, whose last break is part of what they say.
+    private static string? FinalBreakStays(RandomEdit edit, string before, string after)
+    {
+        if (edit.IsRemoval || EndsInBreak(before) == EndsInBreak(after)) return null;
+        var last = YamlTree.Parse(SourceText.FromString(after)).Root!.DescendantsAndSelf().Last();
+        return EndsInBreak(after) && last.Style is YamlStyle.Literal or YamlStyle.Folded ? null : "the final line break came or went";
+    }
 
     private static bool EndsInBreak(string text) => text.Length > 0 && text[^1] is '\n' or '\r';
 
-    // How many of the old lines are not found, in order, among the new ones.
+    // How many of the old lines are not found, in order, among the new ones: by the longest common subsequence.
     private static int Missing(string[] old, string[] now)
     {
-        var missing = 0;
-        var at = 0;
+        var row = new int[now.Length + 1];
         foreach (var line in old)
         {
-            var found = Array.IndexOf(now, line, at);
-            if (found < 0) missing++;
-            else at = found + 1;
+            var next = new int[row.Length];
+            for (var at = 1; at < row.Length; at++)
+                next[at] = line == now[at - 1] ? row[at - 1] + 1 : Math.Max(row[at], next[at - 1]);
+            row = next;
         }
 
-        return missing;
+        return old.Length - row[^1];
     }
 
     private static string[] LinesOf(string text) => [.. LineBreak().Split(text).Where(line => line.Length > 0)];

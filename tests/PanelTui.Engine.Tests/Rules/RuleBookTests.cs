@@ -1,0 +1,51 @@
+using System.Text.RegularExpressions;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Rules;
+
+namespace PanelTui.Engine.Tests.Rules;
+
+/// <summary>The list of rules is complete, and its words hold what they promise.</summary>
+public partial class RuleBookTests
+{
+    [Fact]
+    public void The_list_forgets_no_rule() =>
+        typeof(RuleBook).Assembly.GetTypes()
+            .Where(type => type.IsSubclassOf(typeof(CodeRule)) && !type.IsAbstract)
+            .ShouldBe(RuleBook.All.Select(rule => rule.GetType()), ignoreOrder: true);
+
+    [Fact]
+    public void Names_are_unique_and_follow_from_the_type() =>
+        RuleBook.All.Select(rule => rule.Name).ShouldBe(RuleBook.All.Select(rule => Kebab(rule.GetType().Name)));
+
+    [Fact]
+    public void Each_rule_says_in_one_sentence_what_it_asks() =>
+        RuleBook.All.Select(rule => rule.Summary).ShouldAllBe(summary => OneSentence().IsMatch(summary));
+
+    [Fact]
+    public void Findings_come_with_errors_first_and_then_by_space()
+    {
+        var schedule = Sketch.Of(
+            Sketch.OnePole(5, Sketch.Of(5000.W)) with { Breaker = new Breaker(22.A) },
+            Sketch.OnePole(3) with { Breaker = new Breaker(22.A) });
+        var source = new StandbySource { Kind = SourceKind.Generator, Continuous = 4000.W };
+        var assessed = (schedule with { Source = source, Panel = schedule.Panel with { NeutralBonded = true } })
+            .With(new Scenario { Name = "All", RunsAll = true }).Assessed();
+        assessed.Findings.Select(finding => $"{finding.Severity} {string.Join(' ', finding.Spaces)}").ShouldBe(
+            ["Error ", "Error 3", "Error 5", "Warning 5"]);
+    }
+
+    [Fact]
+    public void A_rule_without_a_section_cites_common_practice() =>
+        Judge.Findings(Sketch.Of(Sketch.OnePole(1), Sketch.OnePole(1)), "space-taken-twice").Single()
+            .Cite.ToString().ShouldBe("common practice, no source");
+
+    private static string Kebab(string type) =>
+        Capital().Replace(type[..^"Rule".Length], "-$0")[1..].ToLowerInvariant();
+
+    [GeneratedRegex("[A-Z]")]
+    private static partial Regex Capital();
+
+    [GeneratedRegex(@"^[A-Z][^.]+\.$")]
+    private static partial Regex OneSentence();
+}
