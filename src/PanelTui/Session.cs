@@ -1,7 +1,7 @@
 using PanelTui.Documents;
 using PanelTui.Documents.Files;
+using PanelTui.Documents.Intents;
 using PanelTui.Documents.Text;
-using PanelTui.Documents.Writing;
 using PanelTui.Editing;
 using PanelTui.Engine;
 using PanelTui.Engine.Panels;
@@ -81,38 +81,20 @@ internal sealed class Session
     }
 
     /// <summary>Makes an intent one step of undo. Where it is refused nothing happens, and the reason comes back.</summary>
-    public string? Do(Func<Snapshot, TextChange> intent)
+    public string? Do(Func<Snapshot, Intended> intent)
     {
-        try
-        {
-            var change = intent(Now);
-            _history.Make(change);
-            Rebuild(change.Title);
-            return null;
-        }
-        catch (CannotEdit refusal)
-        {
-            return refusal.Message;
-        }
+        var wanted = intent(Now);
+        if (!wanted.IsPossible) return wanted.Refusal;
+        _history.Make(wanted.Change);
+        Rebuild(wanted.Change.Title);
+        return null;
     }
 
-    /// <summary>Shows what an intent would do to the figures, without doing it; the reason where it would be refused.</summary>
-    public string? Try(Func<Snapshot, TextChange> intent)
+    /// <summary>Shows what an intent would do to the figures, without doing it; a refused one shows nothing.</summary>
+    public void Try(Func<Snapshot, Intended> intent)
     {
-        try
-        {
-            Preview = Snapshot.Of(_opened.WithText(intent(Now).ApplyTo(Now.Source.Text)));
-            return null;
-        }
-        catch (CannotEdit refusal)
-        {
-            Preview = null;
-            return refusal.Message;
-        }
-        finally
-        {
-            Changed?.Invoke();
-        }
+        Preview = intent(Now).After;
+        Changed?.Invoke();
     }
 
     public void EndPreview()

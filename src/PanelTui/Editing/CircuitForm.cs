@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents;
-using PanelTui.Documents.Text;
+using PanelTui.Documents.Intents;
 
 namespace PanelTui.Editing;
 
@@ -20,26 +20,18 @@ internal abstract class CircuitForm : Form
         new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp"),
     ];
 
-    /// <summary>Runs steps one after the other on the text that each leaves; the first that is refused names its field.</summary>
-    private protected static (TextChange? Change, FormRefusal? Refusal) Join(
-        Snapshot start, string title, IEnumerable<(int Field, Func<Snapshot, TextChange> Step)> steps)
+    /// <summary>Runs steps one after the other on the file that each leaves; the first that is refused names its field.</summary>
+    private protected static (Intended? Done, FormRefusal? Refusal) Join(
+        Snapshot start, string title, IEnumerable<(int Field, Func<Snapshot, Intended> Step)> steps)
     {
-        var change = new TextChange(title, []);
-        var now = start;
+        var done = InOrder.Of(start, title);
         foreach (var (field, step) in steps)
         {
-            try
-            {
-                var next = step(now);
-                change = change.Then(next);
-                now = Snapshot.Of(now.Source.WithText(next.ApplyTo(now.Source.Text)));
-            }
-            catch (Documents.Writing.CannotEdit refusal)
-            {
-                return (null, new FormRefusal(field, refusal.Message));
-            }
+            var before = done;
+            done = InOrder.Of(start, title, _ => before, step);
+            if (!done.IsPossible) return (null, new FormRefusal(field, done.Refusal));
         }
 
-        return (change, null);
+        return (done, null);
     }
 }

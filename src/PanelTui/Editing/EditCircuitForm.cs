@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PanelTui.Documents;
 using PanelTui.Documents.Intents;
-using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Panels;
 using PanelTui.Presentation;
@@ -20,22 +19,21 @@ internal sealed class EditCircuitForm(Snapshot snapshot, Circuit circuit) : Circ
 
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
-        var (change, refusal) = Change(session.Now, texts);
-        if (change is null) return refusal;
-        if (!change.IsEmpty) session.Do(_ => change);
-        return null;
+        var (done, refusal) = Change(session.Now, texts);
+        if (done is { Change.IsEmpty: false }) session.Do(_ => done);
+        return refusal;
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts)
     {
-        if (Change(session.Now, texts).Change is { IsEmpty: false } change) session.Try(_ => change);
+        if (Change(session.Now, texts).Done is { Change.IsEmpty: false } done) session.Try(_ => done);
         else session.EndPreview();
     }
 
-    private (TextChange? Change, FormRefusal? Refusal) Change(Snapshot now, ImmutableArray<string> texts) =>
-        Join(now, $"Changed {CircuitText.NameOf(circuit)}", Steps(texts));
+    private (Intended? Done, FormRefusal? Refusal) Change(Snapshot now, ImmutableArray<string> texts) =>
+        Join(now, $"Change {CircuitText.NameOf(circuit)}", Steps(texts));
 
-    private IEnumerable<(int Field, Func<Snapshot, TextChange> Step)> Steps(ImmutableArray<string> texts)
+    private IEnumerable<(int Field, Func<Snapshot, Intended> Step)> Steps(ImmutableArray<string> texts)
     {
         foreach (var (field, key) in ((int, string)[])[(Name, "name"), (Rating, "breaker"), (Poles, "poles")])
         {
@@ -47,9 +45,9 @@ internal sealed class EditCircuitForm(Snapshot snapshot, Circuit circuit) : Circ
             yield return (Loads, before => SetLoads.In(before, circuit.Ordinal, LoadPhrase.Parse(texts[Loads])));
     }
 
-    private YamlPath PathOf(string key) => YamlPath.Of("circuits", circuit.Ordinal, key);
+    private YamlPath PathOf(string key) => Places.Circuit(circuit.Ordinal).Then(key);
 
     /// <summary>The rating as the file writes it.</summary>
     private static string WrittenOf(Snapshot snapshot, Circuit circuit, string key) =>
-        YamlPath.Of("circuits", circuit.Ordinal, key).Find(snapshot.Tree!)?.Value ?? $"{circuit.Breaker.Rating}";
+        snapshot.Places.NodeAt(Places.Circuit(circuit.Ordinal).Then(key))?.Value ?? $"{circuit.Breaker.Rating}";
 }

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using PanelTui.Documents;
 using PanelTui.Documents.Intents;
-using PanelTui.Documents.Text;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Editing;
@@ -10,7 +9,7 @@ namespace PanelTui.Editing;
 internal sealed record Hand(Circuit Circuit, Relocation Plan, FrozenSet<SpaceNumber> Landing, string Message)
 {
     /// <summary>The drop as an intent; nothing where it does not fit, or would change nothing.</summary>
-    public Func<Snapshot, TextChange>? Change => Plan.Hops.IsEmpty ? null : snapshot => MoveCircuits.In(snapshot, Plan.Hops);
+    public Func<Snapshot, Intended>? Change => Plan.Hops.IsEmpty ? null : snapshot => MoveCircuits.In(snapshot, Plan.Hops);
 
     public static Hand Of(Session session, Circuit circuit)
     {

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PanelTui.Documents;
 using PanelTui.Documents.Intents;
-using PanelTui.Documents.Text;
-using PanelTui.Documents.Writing;
 using PanelTui.Engine.Panels;
 using PanelTui.Presentation;
 
@@ -29,36 +27,17 @@ internal sealed class NewCircuitForm(SpaceNumber space, int poles) : CircuitForm
     public override void Preview(Session session, ImmutableArray<string> texts) =>
         session.Try(snapshot => Place(snapshot, texts));
 
-    private TextChange Place(Snapshot snapshot, ImmutableArray<string> texts) => AddCircuit.In(
-        snapshot,
-        new NewCircuit(space, texts[Name].Trim(), texts[Rating].Trim(), PolesOf(texts), LoadPhrase.Parse(texts[Loads])));
-
-    private static int PolesOf(ImmutableArray<string> texts) =>
-        int.TryParse(texts[Poles].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= 3
-            ? count
-            : throw new CannotEdit($"poles is \"{texts[Poles].Trim()}\"; a breaker has 1, 2 or 3");
-
-    /// <summary>The first field that is refused with the others as they were offered.</summary>
-    private int FieldToBlame(Snapshot snapshot, ImmutableArray<string> texts)
+    private Intended Place(Snapshot snapshot, ImmutableArray<string> texts)
     {
-        foreach (var field in (int[])[Loads, Rating, Poles])
-        {
-            if (IsTaken(snapshot, texts.SetItem(field, Fields[field].Value))) return field;
-        }
-
-        return Name;
+        var circuit = NewCircuit.Of(space, texts[Rating].Trim(), texts[Name].Trim(), LoadPhrase.Parse(texts[Loads]));
+        var count = texts[Poles].Trim();
+        return AddCircuit.In(snapshot, count == "1" ? circuit : circuit.With("poles", count));
     }
 
-    private bool IsTaken(Snapshot snapshot, ImmutableArray<string> texts)
+    /// <summary>The first field that makes the form possible once it is as it was offered.</summary>
+    private int FieldToBlame(Snapshot snapshot, ImmutableArray<string> texts)
     {
-        try
-        {
-            Place(snapshot, texts);
-            return true;
-        }
-        catch (CannotEdit)
-        {
-            return false;
-        }
+        int[] suspects = [Loads, Rating, Poles, Name];
+        return suspects.FirstOrDefault(field => Place(snapshot, texts.SetItem(field, Fields[field].Value)).IsPossible, Name);
     }
 }

@@ -14,12 +14,12 @@ internal static class LoadPhrase
     /// <summary>The line for a circuit, in the file's own words and units.</summary>
     public static string Of(Snapshot snapshot, int ordinal)
     {
-        var loads = snapshot.Tree is { } tree ? YamlPath.Of("circuits", ordinal, "loads").Find(tree) : null;
-        return string.Join("; ", (loads?.Items ?? []).Select(item => Of(item.Value)));
+        var loads = snapshot.Places.NodeAt(Places.Loads(ordinal))?.Items ?? [];
+        return string.Join("; ", loads.Select(item => Of(Aliases.Resolve(item.Value))));
     }
 
     /// <summary>The keys and values of each load; an empty line is no load at all.</summary>
-    public static ImmutableArray<LoadEntries> Parse(string line) =>
+    public static ImmutableArray<NewLoad> Parse(string line) =>
     [
         .. line.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(ParseOne),
     ];
@@ -36,10 +36,10 @@ internal static class LoadPhrase
         ? pair.Key.Value
         : $"{pair.Key.Value} {pair.Value.Value}";
 
-    private static LoadEntries ParseOne(string phrase)
+    private static NewLoad ParseOne(string phrase)
     {
         var parts = phrase.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).ToList();
-        var entries = ImmutableArray.CreateBuilder<KeyValuePair<string, string>>();
+        var entries = ImmutableArray.CreateBuilder<TypedValue>();
         var (kind, rating) = Cut(parts.Count == 0 ? "" : parts[0]);
         entries.Add(new("kind", kind));
         foreach (var flag in Flags.Where(flag => rating.EndsWith(flag, StringComparison.Ordinal)))
@@ -55,7 +55,7 @@ internal static class LoadPhrase
             entries.Add(new(key, value.Length == 0 && Flags.Contains(key) ? "yes" : value));
         }
 
-        return new LoadEntries(entries.ToImmutable());
+        return new NewLoad(entries.ToImmutable());
     }
 
     private static (string Head, string Tail) Cut(string text)

@@ -8,7 +8,8 @@ internal sealed record EditorLayout
 {
     public const string TooSmall = "The window is too small: 40 x 10 is needed.";
 
-    private const int Below = 3;
+    /// <summary>Three rows for the circuit and what there is to say of it, one for the keys.</summary>
+    private const int Below = 4;
     private const int FiguresBeside = 76;
 
     public required Rectangle All { get; init; }
@@ -20,8 +21,6 @@ internal sealed record EditorLayout
     public required Rectangle Figures { get; init; }
 
     public required Rectangle Detail { get; init; }
-
-    public required Rectangle Message { get; init; }
 
     public required Rectangle Keys { get; init; }
 
@@ -43,8 +42,7 @@ internal sealed record EditorLayout
             Title = new Rectangle(0, 0, columns, 1),
             Face = new Rectangle(0, 1, columns - beside, body),
             Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
-            Detail = new Rectangle(0, rows - 3, columns, 1),
-            Message = new Rectangle(0, rows - 2, columns, 1),
+            Detail = new Rectangle(0, rows - Below, columns, Below - 1),
             Keys = new Rectangle(0, rows - 1, columns, 1),
             LinesInAll = Presentation.Face.Of(schedule).Lines.Length,
         };

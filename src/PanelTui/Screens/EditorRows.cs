@@ -7,6 +7,8 @@ namespace PanelTui.Screens;
 /// <summary>The rows of the editor's parts for what the session holds now.</summary>
 internal static class EditorRows
 {
+    private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("Esc", "give up")];
+
     public static ImmutableArray<TextRun> Title(Session session, int columns)
     {
         var panel = session.Schedule.Panel;
@@ -35,28 +37,35 @@ internal static class EditorRows
         return [.. figures.Append(FigureRow.Gap).Concat(findings).Select(row => ImmutableArray.Create(row.In(columns)))];
     }
 
-    /// <summary>All of the circuit under the cursor, or the open space.</summary>
-    public static ImmutableArray<TextRun> Detail(Session session) =>
-    [
-        new TextRun(" " + (session.Here is { } circuit
-            ? CircuitText.Line(session.Assessment, circuit, LoadPhrase.Of(session.Now, circuit.Ordinal))
-            : CircuitText.OpenLine(session.Schedule, session.Cursor))),
-    ];
+    /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>
+    public static ImmutableArray<ImmutableArray<TextRun>> Detail(Session session, EditorMode mode, int columns, int rows)
+    {
+        ImmutableArray<TextRun> message = [.. Message(session, mode, columns).Take(rows)];
+        var circuit = session.Here is { } here
+            ? CircuitText.Line(session.Assessment, here, LoadPhrase.Of(session.Now, here.Ordinal))
+            : CircuitText.OpenLine(session.Schedule, session.Cursor);
+        var detail = Lines(circuit, columns, Tone.Plain).Take(Math.Max(rows - message.Length, mode == EditorMode.Hand ? 0 : 1));
+        return [.. detail.Concat(message).Take(rows).Select(run => ImmutableArray.Create(run))];
+    }
+
+    /// <summary>A sentence over as many rows as it takes, one column in.</summary>
+    public static IEnumerable<TextRun> Lines(string sentence, int columns, Tone tone) =>
+        Wrapped.Of(DisplayText.Clean(sentence), columns - 2).Select(line => new TextRun($" {line}", tone));
 
     /// <summary>What there is to say: of the hand, of the last key, or of the circuit under the cursor.</summary>
-    public static ImmutableArray<TextRun> Message(Session session, EditorMode mode)
+    private static IEnumerable<TextRun> Message(Session session, EditorMode mode, int columns)
     {
-        if (mode == EditorMode.Leaving) return [new TextRun(" Not saved yet. Leave?", Tone.Warning)];
-        if (session.Hand is { } hand) return [new TextRun($" {hand.Message}", hand.Plan.WhyNot is null ? Tone.Plain : Tone.Warning)];
-        if (session.Message.Length > 0) return [new TextRun($" {session.Message}")];
+        if (mode == EditorMode.Leaving) return Lines("Not saved yet. Leave?", columns, Tone.Warning);
+        if (session.Hand is { } hand) return Lines(hand.Message, columns, hand.Plan.WhyNot is null ? Tone.Plain : Tone.Warning);
+        if (session.Message.Length > 0) return Lines(session.Message, columns, Tone.Plain);
         var here = session.Here?.Spaces.ToList();
         return session.Assessment.Findings.FirstOrDefault(finding => here is not null && finding.Spaces.Any(here.Contains)) is { } finding
-            ? [new TextRun($" {Words.Mark(finding.Severity)} {finding.Message}", Tone.Warning)]
+            ? Lines($"{Words.Mark(finding.Severity)} {finding.Message}", columns, Tone.Warning)
             : [];
     }
 
     public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
-        CommandBook.All
+        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.All
             .Where(command => command.Hint is not null && command.Modes.HasFlag(editor.Mode) && command.WhyNot(editor) is null)
             .Select(command => (command.HintKey, command.Hint!)),
         columns);

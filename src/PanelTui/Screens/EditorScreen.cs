@@ -18,7 +18,6 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
     private readonly RunsView _detail = new();
-    private readonly RunsView _message = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
     private readonly FormView _form = new();
@@ -33,7 +32,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _detail, _message, _keys, _form, _whole);
+        Add(_title, _face, _figures, _detail, _keys, _form, _whole);
         _face.Clicked += Click;
         _form.Sent += Send;
         _form.GivenUp += () => EndForm("");
@@ -97,7 +96,6 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_face, layout.Face);
         Place(_figures, layout.Figures);
         Place(_detail, layout.Detail);
-        Place(_message, layout.Message);
         Place(_keys, layout.Keys);
         (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
         Place(_whole, layout.IsTooSmall ? layout.All : Rectangle.Empty);
@@ -118,16 +116,22 @@ internal sealed class EditorScreen : Runnable, IEditor
             ? EditorRows.Help(layout.Face.Width)
             : EditorRows.Face(Session, LinesOf(layout), _top, layout.Face.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
-        _detail.Show([EditorRows.Detail(Session)]);
-        _message.Show([Mode == EditorMode.Form ? FormMessage() : EditorRows.Message(Session, Mode)]);
+        _detail.Show(Mode == EditorMode.Form
+            ? FormRows(layout.Detail.Width)
+            : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
     }
 
-    private FaceText LinesOf(EditorLayout layout) => new(layout.Face.Width, new CircuitLoads(Session.Assessment).On);
+    private FaceText LinesOf(EditorLayout layout) =>
+        new(Session.Schedule, layout.Face.Width, new CircuitLoads(Session.Assessment).On);
 
-    private ImmutableArray<TextRun> FormMessage() => _refusal is { } reason
-        ? [new TextRun($" ! {reason}", Tone.Error)]
-        : [new TextRun($" {_open!.Fields[_form.Focus].Hint}", Tone.Faint)];
+    /// <summary>Below the fields: why the form was refused, else what may stand in the field.</summary>
+    private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns)
+    {
+        var text = _refusal is { } reason ? $"! {reason}" : _open!.Fields[_form.Focus].Hint;
+        var lines = EditorRows.Lines(text, columns, _refusal is null ? Tone.Plain : Tone.Error);
+        return [[], .. lines.Select(line => ImmutableArray.Create(line))];
+    }
 
     private void Open(Form form)
     {
@@ -146,7 +150,7 @@ internal sealed class EditorScreen : Runnable, IEditor
             return;
         }
 
-        _form.GoTo(refusal.Field);
+        _form.BackTo(refusal.Field);
         _refusal = refusal.Reason;
         Refresh();
     }

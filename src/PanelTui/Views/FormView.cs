@@ -62,6 +62,14 @@ internal sealed class FormView : View
         Tell();
     }
 
+    /// <summary>Back to a field that was refused: nothing in it is selected, so that typing mends it and replaces nothing.</summary>
+    public void BackTo(int field)
+    {
+        _boxes[field].SetFocus();
+        _boxes[field].ClearAllSelection();
+        _boxes[field].MoveEnd();
+    }
+
     protected override bool OnClearingViewport()
     {
         SetAttribute(Schemes.Plain);
