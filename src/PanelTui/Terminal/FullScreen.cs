@@ -61,7 +61,7 @@ internal sealed class FullScreen : IDisposable
 
     private void RunApplication(Func<IApplication, Runnable> build)
     {
-        var filter = new InputFilter();
+        var filter = new InputFilter(Surroundings.EscapePatience(Environment.GetEnvironmentVariable));
         using var input = new TtyInput(filter, _bell.Ring, () => _ending.HangUp());
         using var app = Internals.NewApplication(new TerminalParts(input, _output, _size), new SystemTimeProvider());
         app.Init();

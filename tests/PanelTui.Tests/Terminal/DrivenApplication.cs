@@ -14,7 +14,7 @@ internal sealed class DrivenApplication : IDisposable
     private static readonly TimeSpan Hanging = TimeSpan.FromSeconds(60);
 
     private readonly Func<IApplication, Runnable> _build;
-    private readonly InputFilter _filter = new();
+    private readonly InputFilter _filter = new(TimeSpan.FromMilliseconds(50));
     private readonly SteppedClock _clock = new();
     private readonly SemaphoreSlim _rested = new(0);
     private readonly SemaphoreSlim _go = new(0);
