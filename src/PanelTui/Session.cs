@@ -86,7 +86,7 @@ internal sealed class Session
         var wanted = intent(Now);
         if (!wanted.IsPossible) return wanted.Refusal;
         _history.Make(wanted.Change);
-        Rebuild(wanted.Change.Title);
+        Rebuild($"Done: {wanted.Change.Title}");
         return null;
     }
 

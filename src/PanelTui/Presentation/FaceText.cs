@@ -67,7 +67,7 @@ internal sealed class FaceText
         { IsOpen: true } or { Circuit.Breaker.Poles: 1 } => " ",
         { IsTop: true } => left ? "┐" : "┌",
         { IsBottom: true } => left ? "┘" : "└",
-        _ => "│",
+        _ => left ? "┤" : "├",
     };
 
     /// <summary>A name that is too long for its row goes on in the rows of the other poles.</summary>

@@ -76,8 +76,8 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
 
     private string LegFigure(Leg leg)
     {
-        var amperes = Both(it => Figure.Of(it.Connected.AmperesOn(leg)));
-        return then is null ? $"{Figure.Of(now.Connected.VoltAmperesOn(leg))} {amperes,7}" : amperes;
+        var (amperes, would) = (Figure.Of(now.Connected.AmperesOn(leg)), then is null ? null : Figure.Of(then.Connected.AmperesOn(leg)));
+        return would is null || would == amperes ? $"{Figure.Of(now.Connected.VoltAmperesOn(leg))} {amperes,7}" : Figure.Change(amperes, would);
     }
 
     private string Both(Func<Assessment, string> figure) => Figure.Change(figure(now), then is null ? null : figure(then));

@@ -16,6 +16,9 @@ internal sealed record EditorLayout
 
     public required Rectangle Title { get; init; }
 
+    /// <summary>Face and figures together.</summary>
+    public required Rectangle Body { get; init; }
+
     public required Rectangle Face { get; init; }
 
     public required Rectangle Figures { get; init; }
@@ -40,6 +43,7 @@ internal sealed record EditorLayout
         {
             All = new Rectangle(0, 0, columns, rows),
             Title = new Rectangle(0, 0, columns, 1),
+            Body = new Rectangle(0, 1, columns, body),
             Face = new Rectangle(0, 1, columns - beside, body),
             Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
             Detail = new Rectangle(0, rows - Below, columns, Below - 1),

@@ -98,23 +98,18 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
         (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
-        Place(_whole, layout.IsTooSmall ? layout.All : Rectangle.Empty);
     }
 
     private void Refresh()
     {
         var layout = Parts;
-        if (layout.IsTooSmall)
-        {
-            _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
-            return;
-        }
+        Place(_whole, layout.IsTooSmall ? layout.All : Mode == EditorMode.Help ? layout.Body : Rectangle.Empty);
+        if (_whole.Visible) _whole.Show(layout.IsTooSmall ? [[new TextRun(EditorLayout.TooSmall)]] : EditorRows.Help(layout.Body.Width));
+        if (layout.IsTooSmall) return;
 
         _top = layout.Scrolled(_top, Face.Of(Session.Schedule).LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
-        _face.Show(Mode == EditorMode.Help
-            ? EditorRows.Help(layout.Face.Width)
-            : EditorRows.Face(Session, LinesOf(layout), _top, layout.Face.Height));
+        _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Face.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
