@@ -5,6 +5,9 @@ namespace PanelTui.Documents.Files;
 /// <summary>The steps of a save that must be sure, on each system by the surest call it has.</summary>
 internal static class Durable
 {
+    // What .NET gives, among other things, when the space asked for in advance is not there.
+    private const int PreallocationFailed = unchecked((int)0x80131620);
+
     /// <summary>Waits until the bytes are on the disk.</summary>
     /// <exception cref="IOException">They are not.</exception>
     public static void Sync(SafeFileHandle file, string path)
@@ -41,6 +44,13 @@ internal static class Durable
             PreallocationSize = bytes,
         };
         if (!OperatingSystem.IsWindows()) options.UnixCreateMode = mode;
-        return new(path, options);
+        try
+        {
+            return new(path, options);
+        }
+        catch (IOException error) when (error.HResult == PreallocationFailed)
+        {
+            throw new IOException(error.Message, FaultReader.NoSpace);
+        }
     }
 }

@@ -3,20 +3,18 @@ namespace PanelTui.Documents.Files;
 /// <summary>Turns what .NET and the C library throw into a fault and the words for it.</summary>
 internal static class FaultReader
 {
+    public const int NoSpace = 28;
+
     // Error numbers of Linux; those of other systems end as Other, with the system's own words.
     private const int NotPermitted = 1;
     private const int AccessDenied = 13;
     private const int NoEntry = 2;
     private const int TooBig = 27;
-    private const int NoSpace = 28;
     private const int ReadOnlyFileSystem = 30;
     private const int NameTooLong = 36;
     private const int Loop = 40;
     private const int Stale = 116;
     private const int Quota = 122;
-
-    // What .NET gives when the space asked for in advance is not there.
-    private const int PreallocationFailed = unchecked((int)0x80131620);
 
     /// <summary>Whether this is an error of the file system, to be told to the user, and not one of the program.</summary>
     public static bool IsFileError(Exception error) =>
@@ -46,7 +44,7 @@ internal static class FaultReader
 
     private static FileFault FaultOf(int number) => number switch
     {
-        NoSpace or Quota or TooBig or PreallocationFailed => FileFault.DiskFull,
+        NoSpace or Quota or TooBig => FileFault.DiskFull,
         ReadOnlyFileSystem => FileFault.ReadOnly,
         NotPermitted or AccessDenied => FileFault.NoPermission,
         NameTooLong => FileFault.BadName,

@@ -20,8 +20,16 @@ internal sealed record SaveTarget(string Name, string Path, FileIdentity? Identi
     /// <summary>What is there now.</summary>
     public DiskState State() => Identity is null ? DiskState.Missing : DiskState.Of(Identity, File.ReadAllBytes(Path));
 
-    private static string Follow(string path) =>
-        new FileInfo(path) is { LinkTarget: not null } link
-            ? link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path
-            : path;
+    private static string Follow(string path)
+    {
+        if (new FileInfo(path) is not { LinkTarget: not null } link) return path;
+        try
+        {
+            return link.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? path;
+        }
+        catch (IOException error) when (FaultReader.FaultOf(error) is FileFault.Other or FileFault.LinkLoop)
+        {
+            throw new FileProblem(FileFault.LinkLoop, $"{path} is a symbolic link that leads in a circle.", error);
+        }
+    }
 }
