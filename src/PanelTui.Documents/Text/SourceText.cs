@@ -40,7 +40,7 @@ public sealed class SourceText
         if (bytes.Length > TextLimits.Bytes)
             throw new YamlProblem($"the file is larger than {TextLimits.Bytes / 1024 / 1024} MiB", new(1, 1), 0);
         var hasBom = bytes.StartsWith(Utf8Text.Mark);
-        return new(Utf8Text.Decode(hasBom ? bytes[Utf8Text.Mark.Length..] : bytes), hasBom, path);
+        return new(Utf8Text.Decode(bytes, hasBom), hasBom, path);
     }
 
     /// <exception cref="YamlProblem">A character that a schedule may not hold, or a line that is too long.</exception>
