@@ -20,9 +20,9 @@ internal sealed class Session
     private Session(string path, LoadedFile file, Snapshot snapshot)
     {
         Path = path;
-        _opened = file.Text;
-        _disk = file.Disk;
-        _history = new History(file.Text.Text);
+        _opened = file.Source;
+        _disk = file.State;
+        _history = new History(file.Source.Text);
         Now = snapshot;
         Cursor = new SpaceNumber(1);
     }
@@ -62,7 +62,7 @@ internal sealed class Session
     public static (Session? Session, Snapshot Snapshot) Open(string path)
     {
         var file = ScheduleFile.Load(path);
-        var snapshot = Snapshot.Of(file.Text);
+        var snapshot = Snapshot.Of(file.Source);
         return (snapshot.Assessment is null ? null : new Session(path, file, snapshot), snapshot);
     }
 
@@ -144,10 +144,11 @@ internal sealed class Session
         try
         {
             var target = elsewhere ?? Path;
-            _disk = ScheduleFile.Save(target, Now.Source, elsewhere is null ? _disk : DiskState.Missing);
+            var saved = ScheduleFile.Save(target, Now.Source, elsewhere is null ? _disk : DiskState.Missing);
+            _disk = saved.State;
             Path = target;
             _history.MarkSaved();
-            Say($"Saved {target}");
+            Say(saved.Note ?? $"Saved {target}");
             return null;
         }
         catch (FileProblem problem)

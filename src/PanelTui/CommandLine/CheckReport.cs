@@ -19,8 +19,10 @@ internal static class CheckReport
 
         foreach (var finding in assessment.Findings)
         {
-            var place = PlaceOf(snapshot, snapshot.Places.SpanOf(finding));
-            yield return DisplayText.Clean($"{name}:{place}: {Words.Of(finding.Severity)}: {finding.Message} [{finding.Rule}] ({finding.Cite})");
+            var spans = snapshot.Places.SpansOf(finding);
+            var also = string.Concat(spans.Skip(1).Select(span => $" (also line {snapshot.Source.PositionOf(span.Start).Line})"));
+            yield return DisplayText.Clean(
+                $"{name}:{PlaceOf(snapshot, spans[0])}: {Words.Of(finding.Severity)}: {finding.Message}{also} [{finding.Rule}] ({finding.Cite})");
             yield return DisplayText.Clean($"    {finding.Mend}");
         }
 

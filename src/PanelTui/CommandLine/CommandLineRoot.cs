@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using PanelTui.Documents.Reading.Values;
 
 namespace PanelTui.CommandLine;
 
@@ -8,8 +9,11 @@ internal static class CommandLineRoot
 {
     public static int Run(string[] args, Streams streams, Func<string?, bool, Streams, int> edit)
     {
-        var parsed = Build(streams, edit).Parse(args);
-        if (parsed.Errors.Count > 0 && parsed.Action is not HelpPage) return Misunderstood(parsed, streams);
+        var root = Build(streams, edit);
+        if (UnknownOption(root, args) is { } unknown) return Misunderstood([unknown], streams);
+        var parsed = root.Parse(args);
+        if (parsed.Errors.Count > 0 && parsed.Action is not HelpPage)
+            return Misunderstood(parsed.Errors.Select(error => error.Message), streams);
         try
         {
             return parsed.Invoke(new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false });
@@ -71,9 +75,18 @@ internal static class CommandLineRoot
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);
 
-    private static int Misunderstood(ParseResult parsed, Streams streams)
+    /// <summary>The library would take a mistyped option for a file name; `--` before it says that it is one.</summary>
+    private static string? UnknownOption(RootCommand root, string[] args)
     {
-        foreach (var error in parsed.Errors) streams.Error.WriteLine($"paneltui: {error.Message}");
+        var known = root.Subcommands.Prepend(root).SelectMany(command => command.Options)
+            .SelectMany(option => option.Aliases.Prepend(option.Name)).ToHashSet();
+        var unknown = Array.Find([.. args.TakeWhile(arg => arg != "--")], arg => arg.Length > 1 && arg[0] == '-' && !known.Contains(arg));
+        return unknown is null ? null : $"there is no option {unknown}{DidYouMean.Hint(unknown, known)}";
+    }
+
+    private static int Misunderstood(IEnumerable<string> errors, Streams streams)
+    {
+        foreach (var error in errors) streams.Error.WriteLine(Presentation.DisplayText.Clean($"paneltui: {error}"));
         streams.Error.WriteLine("Try 'paneltui --help'.");
         return ExitCode.Unusable;
     }

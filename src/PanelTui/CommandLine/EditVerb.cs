@@ -1,4 +1,5 @@
 using PanelTui.Documents.Files;
+using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
 using PanelTui.Presentation;
 using PanelTui.Screens;
@@ -28,7 +29,7 @@ internal static class EditVerb
         }
         catch (FileProblem problem)
         {
-            streams.Error.WriteLine(DisplayText.Clean($"{path}: {problem.Message}"));
+            streams.Error.WriteLine(DisplayText.Clean($"{problem.Message}{Guess(path, problem)}"));
         }
         catch (YamlProblem problem)
         {
@@ -40,6 +41,12 @@ internal static class EditVerb
 
     private static string? TheOnlyOne() =>
         Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;
+
+    /// <summary>A file that is not there may have been meant as a command.</summary>
+    private static string Guess(string path, FileProblem problem) =>
+        problem.Fault == FileFault.NotFound && DidYouMean.Closest(path, Verbs.All.Select(verb => verb.Name)) is { } verb
+            ? $" Did you mean the command '{verb}'?"
+            : "";
 
     private static int Unreadable(string path, Documents.Snapshot snapshot, Streams streams)
     {

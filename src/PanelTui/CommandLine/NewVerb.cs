@@ -43,7 +43,7 @@ internal sealed class NewVerb : Verb
         }
         catch (FileProblem problem)
         {
-            streams.Error.WriteLine($"{path}: {problem.Message}");
+            streams.Error.WriteLine(Presentation.DisplayText.Clean(problem.Message));
             return ExitCode.Unusable;
         }
 

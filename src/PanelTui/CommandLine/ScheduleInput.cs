@@ -20,7 +20,7 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
         }
         catch (FileProblem problem)
         {
-            return new ScheduleInput(name, null, $"{name}: {problem.Message}");
+            return new ScheduleInput(name, null, problem.Message);
         }
         catch (YamlProblem problem)
         {
@@ -30,7 +30,7 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
 
     private static SourceText TextOf(string path, Streams streams)
     {
-        if (path != StandardInput) return ScheduleFile.Load(path).Text;
+        if (path != StandardInput) return ScheduleFile.Load(path).Source;
         using var input = streams.In();
         return SourceText.FromBytes(BytesOf(input));
     }

@@ -7,6 +7,9 @@ namespace PanelTui.Screens;
 /// <summary>The rows of the editor's parts for what the session holds now.</summary>
 internal static class EditorRows
 {
+    /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
+    private const int RowsForFindings = 3;
+
     private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("Esc", "give up")];
 
     public static ImmutableArray<TextRun> Title(Session session, int columns)
@@ -31,10 +34,10 @@ internal static class EditorRows
     public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows)
     {
         var then = session.Preview?.Assessment;
-        var figures = FigureRows.Of(session.Assessment, then);
-        var room = rows - figures.Length - 1;
-        var findings = FindingRows.Of((then ?? session.Assessment).Findings, columns, room);
-        return [.. figures.Append(FigureRow.Gap).Concat(findings).Select(row => ImmutableArray.Create(row.In(columns)))];
+        ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
+        if (figures.Length + RowsForFindings > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
+        var findings = FindingRows.Of((then ?? session.Assessment).Findings, columns, rows - figures.Length);
+        return [.. figures.Concat(findings).Select(row => ImmutableArray.Create(row.In(columns)))];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>

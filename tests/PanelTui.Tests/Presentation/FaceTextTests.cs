@@ -9,14 +9,14 @@ public class FaceTextTests
     [Fact]
     public void The_face_reads_as_it_hangs_on_the_wall() => Rows(55).ShouldBe(
     [
-        "  # Circuit         VA  A leg A     VA Circuit       #",
-        "  1 Shed lights    480  15 │A│┌20    960 Well pump     2",
-        "  3 Bench recep…   720  20 │B│└      960               4",
-        "  5 ·                      │A│           ·             6",
-        "  7 ·                      │B│           ·             8",
-        "  9 ·                      │A│           ·            10",
-        "11a Fan             60  15 │B│ 20        Spare        12",
-        "11b Lamp            40  15 │B│",
+        "  # Circuit        VA   A leg A     VA Circuit        #",
+        "  1 Shed lights   480  15 │A│┌20   960 Well pump      2",
+        "  3 Bench recep…  720  20 │B│└     960                4",
+        "  5 ·                     │A│          ·              6",
+        "  7 ·                     │B│          ·              8",
+        "  9 ·                     │A│          ·             10",
+        "11a Fan            60  15 │B│ 20       Spare         12",
+        "11b Lamp           40  15 │B│",
     ]);
 
     [Fact]
@@ -39,7 +39,7 @@ public class FaceTextTests
     private static IEnumerable<IEnumerable<TextRun>> Runs(int columns, FaceLook? look = null)
     {
         var snapshot = Shed.Snapshot();
-        var text = new FaceText(columns, new CircuitLoads(snapshot.Assessment!).On);
+        var text = new FaceText(snapshot.Schedule!, columns, new CircuitLoads(snapshot.Assessment!).On);
         return Face.Of(snapshot.Schedule!).Lines
             .Select(line => (IEnumerable<TextRun>)text.Row(line, look ?? FaceLook.At(new SpaceNumber(1))))
             .Prepend(text.Header());

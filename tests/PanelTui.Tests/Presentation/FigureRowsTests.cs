@@ -8,21 +8,21 @@ public class FigureRowsTests
     public void The_figures_beside_the_panel_tell_legs_neutral_demand_and_ratings() => Rows(Shed.Text, null, 25).ShouldBe(
     [
         " Connected        3220 VA",
-        " Leg A   1440 VA  12.0 A",
-        " Leg B   1780 VA  14.8 A",
-        " Imbalance        10.6 %",
-        " Neutral           2.8 A",
+        " Leg A    1440 VA  12.0 A",
+        " Leg B    1780 VA  14.8 A",
+        " Imbalance         10.6 %",
+        " Neutral            2.8 A",
         "",
         " Demand           3220 VA",
-        " Leg A            12.0 A",
-        " Leg B            14.8 A",
-        " Least ampacity   16.8 A",
-        " Feeder 50 A  needs 20 A",
+        " Leg A             12.0 A",
+        " Leg B             14.8 A",
+        " Least ampacity    16.8 A",
+        " Feeder 50 A   needs 20 A",
         " Transfer 50 A needs 50 A",
         "",
         " Night",
-        " A        1030 of 5000 W",
-        " B        1370 of 5000 W",
+        " A         1030 of 5000 W",
+        " B         1370 of 5000 W",
     ]);
 
     [Fact]

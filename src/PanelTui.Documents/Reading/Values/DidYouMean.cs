@@ -1,7 +1,7 @@
 namespace PanelTui.Documents.Reading.Values;
 
 /// <summary>The known word that a mistyped one was probably meant to be.</summary>
-internal static class DidYouMean
+public static class DidYouMean
 {
     /// <summary>Longer words are not compared: no key or id that a person types is longer.</summary>
     private const int Longest = 60;

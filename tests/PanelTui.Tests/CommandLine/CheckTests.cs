@@ -1,0 +1,75 @@
+using System.Text.Json;
+
+namespace PanelTui.Tests.CommandLine;
+
+public class CheckTests
+{
+    [Fact]
+    public void A_schedule_with_nothing_wrong_exits_with_0() =>
+        Ran.With(Shed.Text, "check", "-").ShouldBe(new Ran(0, "standard input: none\n", ""));
+
+    [Fact]
+    public void Two_circuits_in_one_space_are_an_error_that_names_both_lines()
+    {
+        var ran = Ran.With(Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal), "check", "-");
+        ran.Code.ShouldBe(1);
+        ran.Out.ShouldStartWith("standard input:17:12: error: Bench receptacles at space 1 takes space 1, which Shed lights at space 1 takes already. (also line 23) [space-taken-twice]");
+    }
+
+    [Fact]
+    public void A_file_that_cannot_be_read_as_a_schedule_exits_with_2_and_names_line_column_and_what_was_expected()
+    {
+        var ran = Ran.With(Shed.Text.Replace("breaker: 15 A\n", "breaker: 15\n", StringComparison.Ordinal), "check", "-");
+        ran.ShouldBe(new Ran(2, """
+            standard input:19:14: error: breaker is "15", a number without a unit; write it as on the handle, e.g. 15 A [bad-value]
+            standard input: not readable as a schedule
+
+            """, ""));
+    }
+
+    [Fact]
+    public void A_file_that_is_not_there_is_one_sentence_on_standard_error()
+    {
+        var ran = Ran.Of("check", "no-such-file.panel.yaml");
+        ran.ShouldBe(new Ran(2, "", "There is no file no-such-file.panel.yaml.\n"));
+    }
+
+    [Fact]
+    public void Of_several_files_the_worst_decides_the_exit_code()
+    {
+        using var folder = new TempFolder();
+        var good = folder.File("good.panel.yaml", Shed.Text);
+        var broken = folder.File("broken.panel.yaml", "circuits: [");
+        Ran.Of("check", good).Code.ShouldBe(0);
+        Ran.Of("check", good, broken).Code.ShouldBe(2);
+    }
+
+    [Fact]
+    public void A_demand_method_that_is_not_worked_out_yet_is_a_note()
+    {
+        var ran = Ran.With(Shed.Text.Replace("method: selected", "method: dwelling-optional", StringComparison.Ordinal), "check", "-");
+        ran.Code.ShouldBe(0);
+        ran.Out.ShouldContain("note:");
+        ran.Out.ShouldContain("[demand-method-not-yet]");
+    }
+
+    [Fact]
+    public void Json_gives_every_finding_with_its_place()
+    {
+        var ran = Ran.With(Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal), "check", "-", "--json");
+        using var json = JsonDocument.Parse(ran.Out);
+        var finding = json.RootElement.GetProperty("findings")[0];
+        finding.GetProperty("rule").GetString().ShouldBe("space-taken-twice");
+        finding.GetProperty("line").GetInt32().ShouldBe(17);
+        finding.GetProperty("severity").GetString().ShouldBe("error");
+    }
+
+    [Fact]
+    public void Escape_sequences_from_a_file_never_reach_the_terminal()
+    {
+        var ran = Ran.With(Shed.Text.Replace("name: Shed lights ", "name: \"\\e]52;c;YQ==\\aShed\" ", StringComparison.Ordinal).Replace("space: 3,", "space: 1,", StringComparison.Ordinal), "check", "-");
+        ran.Out.ShouldContain("Shed");
+        ran.Out.ShouldNotContain('\e');
+        ran.Out.ShouldNotContain('\a');
+    }
+}

@@ -1,0 +1,61 @@
+using System.Text.RegularExpressions;
+
+namespace PanelTui.Tests.CommandLine;
+
+public partial class MannersTests
+{
+    [Theory]
+    [InlineData("--help")]
+    [InlineData("-h")]
+    [InlineData("help")]
+    [InlineData("check", "--help")]
+    [InlineData("calc", "-h")]
+    [InlineData("help", "new")]
+    public void Help_goes_to_standard_output_and_exits_with_0(params string[] args)
+    {
+        var ran = Ran.Of(args);
+        ran.Code.ShouldBe(0);
+        ran.Error.ShouldBeEmpty();
+        ran.Out.ShouldContain("Examples:");
+        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 88);
+        ran.Out.Split('\n').Length.ShouldBeLessThanOrEqualTo(50);
+    }
+
+    [Fact]
+    public void The_version_is_one_line() => VersionLine().IsMatch(Ran.Of("--version").Out).ShouldBeTrue();
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("check", "--jason", "x")]
+    [InlineData("calc", "a", "b")]
+    public void A_command_line_that_is_not_understood_exits_with_2_and_points_to_help(params string[] args)
+    {
+        var ran = Ran.Of(args);
+        ran.Code.ShouldBe(2);
+        ran.Out.ShouldBeEmpty();
+        ran.Error.ShouldContain("paneltui --help");
+    }
+
+    [Fact]
+    public void A_mistyped_command_is_guessed() =>
+        Ran.Of("chek").Error.ShouldContain("There is no file chek. Did you mean the command 'check'?");
+
+    [Fact]
+    public void New_writes_a_commented_schedule_that_checks_without_an_error_and_never_overwrites()
+    {
+        using var folder = new TempFolder();
+        var file = folder.File("mine.panel.yaml");
+        Ran.Of("new", file).Code.ShouldBe(0);
+        Ran.Of("check", file).Code.ShouldBe(0);
+        File.WriteAllText(file, "mine");
+        Ran.Of("new", file).Code.ShouldBe(2);
+        File.ReadAllText(file).ShouldBe("mine");
+    }
+
+    [Fact]
+    public void New_on_standard_output_is_read_back_from_standard_input() =>
+        Ran.With(Ran.Of("new", "-").Out, "check", "-").Code.ShouldBe(0);
+
+    [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+\n$")]
+    private static partial Regex VersionLine();
+}

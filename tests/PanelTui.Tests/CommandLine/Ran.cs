@@ -1,0 +1,19 @@
+using System.Text;
+using PanelTui.CommandLine;
+
+namespace PanelTui.Tests.CommandLine;
+
+/// <summary>A run of the command line: its exit code, and what it printed where.</summary>
+internal sealed record Ran(int Code, string Out, string Error)
+{
+    public static Ran Of(params string[] args) => With("", args);
+
+    public static Ran With(string input, params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var streams = new Streams(() => new MemoryStream(Encoding.UTF8.GetBytes(input)), output, error);
+        var code = CommandLineRoot.Run(args, streams, EditVerb.Run);
+        return new Ran(code, output.ToString(), error.ToString());
+    }
+}

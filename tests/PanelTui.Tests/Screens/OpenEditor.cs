@@ -1,0 +1,73 @@
+using PanelTui.Screens;
+using Terminal.Gui.Input;
+
+namespace PanelTui.Tests.Screens;
+
+/// <summary>The editor open on a schedule of its own, driven by keys as a person would.</summary>
+internal sealed class OpenEditor : IDisposable
+{
+    private readonly TempFolder _folder = new();
+    private readonly Driven _program;
+
+    public OpenEditor(string text = Shed.Text, int columns = 80, int rows = 24)
+    {
+        File = _folder.File("shed.panel.yaml", text);
+        Session = Session.Open(File).Session!;
+        _program = new Driven(_ => new EditorScreen(Session), columns, rows);
+    }
+
+    public string File { get; }
+
+    public Session Session { get; }
+
+    public string Screen => _program.Screen;
+
+    public bool HasEnded => _program.HasEnded;
+
+    public (int Bytes, int Writes) Cost => _program.Cost;
+
+    public string OnDisk => System.IO.File.ReadAllText(File);
+
+    /// <summary>The row with the keys, at the bottom.</summary>
+    public string Keys => _program.Screen.Split('\n')[^1];
+
+    public OpenEditor Press(params Key[] keys)
+    {
+        _program.Press(keys);
+        return this;
+    }
+
+    public OpenEditor Type(string text)
+    {
+        _program.Type(text);
+        return this;
+    }
+
+    /// <summary>Puts the cursor on a space by the arrows alone.</summary>
+    public OpenEditor GoTo(string space)
+    {
+        Engine.Panels.SpaceNumber.TryParse(space, out var to).ShouldBeTrue();
+        Press(Key.Home, to.IsLeft ? Key.CursorLeft : Key.CursorRight, Key.Home);
+        for (var line = 0; line < 40 && Session.Cursor != to; line++) Press(Key.CursorDown);
+        Session.Cursor.ShouldBe(to);
+        return this;
+    }
+
+    public OpenEditor Resize(int columns, int rows)
+    {
+        _program.Resize(columns, rows);
+        return this;
+    }
+
+    public OpenEditor Click(int x, int y)
+    {
+        _program.Click(x, y);
+        return this;
+    }
+
+    public void Dispose()
+    {
+        _program.Dispose();
+        _folder.Dispose();
+    }
+}
