@@ -10,10 +10,10 @@ internal static class Durable
 
     /// <summary>Waits until the bytes are on the disk.</summary>
     /// <exception cref="IOException">They are not.</exception>
-    public static void Sync(SafeFileHandle file, string path)
+    public static void Sync(SafeFileHandle file)
     {
         if (OperatingSystem.IsWindows()) RandomAccess.FlushToDisk(file);
-        else LibC.Sync(file, path);
+        else LibC.Sync(file);
     }
 
     /// <summary>Waits until the names in a folder are on the disk; on Windows the rename itself does that.</summary>

@@ -33,9 +33,6 @@ public enum FileFault
     /// <summary>A name that the file system does not take.</summary>
     BadName,
 
-    /// <summary>The new version is in place, but the disk has not confirmed that it would survive a power cut.</summary>
-    NotConfirmed,
-
     /// <summary>Anything else, such as a failing disk.</summary>
     Other,
 }

@@ -30,7 +30,7 @@ internal static class InPlaceSave
         try
         {
             RandomAccess.Write(file, new byte[wanted - old], old);
-            Durable.Sync(file, target.Path);
+            Durable.Sync(file);
         }
         catch
         {
@@ -45,7 +45,7 @@ internal static class InPlaceSave
         {
             RandomAccess.Write(file, bytes, 0);
             RandomAccess.SetLength(file, bytes.Length);
-            Durable.Sync(file, target.Path);
+            Durable.Sync(file);
         }
         catch (IOException error)
         {

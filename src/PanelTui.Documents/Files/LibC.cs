@@ -17,11 +17,11 @@ internal static partial class LibC
 
     /// <summary>Waits until the file's bytes are on the disk.</summary>
     /// <exception cref="IOException">The disk says no; its HResult is the error's number.</exception>
-    public static void Sync(SafeFileHandle file, string path)
+    public static void Sync(SafeFileHandle file)
     {
         while (FSync(file) != 0)
         {
-            if (Marshal.GetLastPInvokeError() is var error and not Interrupted) throw Failure(error, path);
+            if (Marshal.GetLastPInvokeError() is var error and not Interrupted) throw Failure(error);
         }
     }
 
@@ -29,12 +29,12 @@ internal static partial class LibC
     public static void SyncFolder(string folder)
     {
         using var handle = Open(Encoding.UTF8.GetBytes(folder + '\0'), 0);
-        if (handle.IsInvalid) throw Failure(Marshal.GetLastPInvokeError(), folder);
+        if (handle.IsInvalid) throw Failure(Marshal.GetLastPInvokeError());
         while (FSync(handle) != 0)
         {
             var error = Marshal.GetLastPInvokeError();
             if (error is Invalid or NotSupported) return;
-            if (error != Interrupted) throw Failure(error, folder);
+            if (error != Interrupted) throw Failure(error);
         }
     }
 
@@ -42,13 +42,13 @@ internal static partial class LibC
     public static void Rename(string from, string to)
     {
         if (RenameCall(Encoding.UTF8.GetBytes(from + '\0'), Encoding.UTF8.GetBytes(to + '\0')) != 0)
-            throw Failure(Marshal.GetLastPInvokeError(), to);
+            throw Failure(Marshal.GetLastPInvokeError());
     }
 
     /// <summary>Gives the file an owner and a group; false where this user may not.</summary>
     public static bool TryGive(SafeFileHandle file, uint owner, uint group) => FChown(file, owner, group) == 0;
 
-    public static IOException Failure(int error, string path) => new($"{Marshal.GetPInvokeErrorMessage(error)}: {path}", error);
+    public static IOException Failure(int error) => new(Marshal.GetPInvokeErrorMessage(error), error);
 
     [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

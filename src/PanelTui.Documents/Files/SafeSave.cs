@@ -30,7 +30,7 @@ internal static class SafeSave
             {
                 RandomAccess.Write(file.SafeFileHandle, bytes, 0);
                 if (!TakesAfter(target.Identity, file, beside)) return null;
-                Durable.Sync(file.SafeFileHandle, beside);
+                Durable.Sync(file.SafeFileHandle);
             }
 
             RefuseOtherThan(SaveTarget.Of(target.Path) with { Name = target.Name }, expected);
@@ -45,8 +45,7 @@ internal static class SafeSave
             File.Delete(beside);
         }
 
-        Confirm(target);
-        return new(DiskState.Of(FileIdentity.Of(target.Path)!, bytes), Note: null);
+        return new(DiskState.Of(FileIdentity.Of(target.Path)!, bytes), Doubt(target));
     }
 
     // Owner first: giving a file away takes special modes from it.
@@ -59,18 +58,17 @@ internal static class SafeSave
         return true;
     }
 
-    private static void Confirm(SaveTarget target)
+    // The new file is in its place; what may be missing is the disk's word that its name would outlive a power cut.
+    private static string? Doubt(SaveTarget target)
     {
         try
         {
             Durable.SyncFolder(target.Folder);
+            return null;
         }
         catch (IOException error)
         {
-            throw new SaveRefused(
-                FileFault.NotConfirmed,
-                $"{target.Name} was written, but the disk did not confirm it ({error.Message}); save again to be sure.",
-                error);
+            return $"{target.Name} was saved, but the disk did not confirm it ({error.Message}); save again to be sure.";
         }
     }
 

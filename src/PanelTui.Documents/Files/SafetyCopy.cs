@@ -15,7 +15,7 @@ internal static class SafetyCopy
             var path = Path.Combine(folder, $"{Path.GetFileName(target.Path)}.{Guid.NewGuid():N}.old");
             using var file = Durable.Create(path, content.Length, OwnerOnly);
             RandomAccess.Write(file.SafeFileHandle, content, 0);
-            Durable.Sync(file.SafeFileHandle, path);
+            Durable.Sync(file.SafeFileHandle);
             return path;
         }
         catch (Exception error) when (FaultReader.IsFileError(error))

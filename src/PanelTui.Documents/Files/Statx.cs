@@ -24,7 +24,7 @@ internal static partial class Statx
         if (Call(CurrentFolder, Encoding.UTF8.GetBytes(path + '\0'), 0, BasicFields, ref MemoryMarshal.GetReference(buffer)) == 0)
             return Parse(buffer);
         var error = Marshal.GetLastPInvokeError();
-        return error is LibC.NoEntry or LibC.NotAFolder ? null : throw LibC.Failure(error, path);
+        return error is LibC.NoEntry or LibC.NotAFolder ? null : throw LibC.Failure(error);
     }
 
     private static FileIdentity Parse(ReadOnlySpan<byte> at)

@@ -31,11 +31,10 @@ internal static class EntryRemoval
     private static TextSpan AfterDash(SourceText source, YamlPair pair, YamlPair next)
     {
         var end = source.LineBefore(pair.FullEnd);
-        return source.LineOf(next.Start) == end + 1
-            ? TextSpan.Between(pair.Start, next.Start)
-            : TextSpan.Between(HasComment(source, pair.Span.End) ? pair.Start : source.BlanksBefore(pair.Start), pair.Span.End);
+        if (source.LineOf(next.Start) == end + 1) return TextSpan.Between(pair.Start, next.Start);
+        var rest = source.AfterBlanks(pair.Span.End);
+        return source.Text[rest] == '#'
+            ? TextSpan.Between(pair.Start, rest)
+            : TextSpan.Between(source.BlanksBefore(pair.Start), pair.Span.End);
     }
-
-    private static bool HasComment(SourceText source, int end) =>
-        source.Text.AsSpan(end, source.EndOfLine(source.LineOf(end)) - end).TrimStart(" \t").StartsWith("#");
 }

@@ -50,9 +50,7 @@ internal static class FlowRemoval
         if (slots.HasComment(span)) throw new CannotEdit(WouldLoseComment);
     }
 
-    private static int AfterBlanks(FlowSlots slots, int at)
-    {
-        while (slots.Source.Text[at] is ' ' or '\t') at++;
-        return slots.Source.Text[at] == '#' ? at - 1 : at;
-    }
+    // A comment needs a blank before it.
+    private static int AfterBlanks(FlowSlots slots, int at) =>
+        slots.Source.AfterBlanks(at) is var end && slots.Source.Text[end] == '#' ? end - 1 : end;
 }

@@ -20,12 +20,13 @@ internal readonly record struct PageLayout(int Step, int ListStep, int DashWidth
 
     private static int StepBelowKey(SourceText source, YamlNode node) =>
         node.Parent is { IsMapping: true, Style: YamlStyle.Block } parent
-        && source.Lines.LineOf(node.CoreStart) > source.Lines.LineOf(node.Start - 1)
+        && parent.Pairs.FirstOrDefault(pair => pair.Value == node) is { } pair
+        && source.LineOf(node.CoreStart) > source.LineOf(pair.Key.End)
             ? source.ColumnOf(node.CoreStart) - source.ColumnOf(parent.CoreStart)
             : -1;
 
     private static int DashWidthOf(SourceText source, YamlItem item) =>
-        item.DashOffset is { } dash && !item.Value.IsEmpty && source.Lines.LineOf(dash) == source.Lines.LineOf(item.Value.Start)
+        item.DashOffset is { } dash && !item.Value.IsEmpty && source.LineOf(dash) == source.LineOf(item.Value.Start)
             ? item.Value.Start - dash
             : -1;
 

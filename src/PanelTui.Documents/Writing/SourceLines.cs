@@ -49,6 +49,13 @@ internal static class SourceLines
         return offset;
     }
 
+    /// <summary>Where the blanks end that stand right after the offset; a text with a final break has a character there.</summary>
+    public static int AfterBlanks(this SourceText source, int offset)
+    {
+        while (source.Text[offset] is ' ' or '\t') offset++;
+        return offset;
+    }
+
     private static ReadOnlySpan<char> LineText(this SourceText source, int line) =>
         source.Text.AsSpan(source.LineSpan(line).Start, source.LineSpan(line).Length);
 }

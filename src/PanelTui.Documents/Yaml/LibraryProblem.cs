@@ -31,8 +31,9 @@ internal static class LibraryProblem
         var line = source.PositionOf(from).Line;
         if (source.Text.AsSpan(from, source.LineSpan(line).End - from).Contains(closing)) return null;
         var end = source.PositionOf(offset).Line;
-        var where = end > line ? $"before line {end}" : "on its line";
-        return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is not closed {where}", error);
+        var isLast = source.Text.AsSpan(offset).IsWhiteSpace();
+        var how = isLast ? "never closed" : end > line ? $"not closed before line {end}" : "not closed on its line";
+        return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is {how}", error);
     }
 
     private static Token? InnermostOpen(List<Token> tokens)
