@@ -2,7 +2,9 @@ using System.Security.Cryptography;
 
 namespace PanelTui.Documents.Files;
 
-/// <summary>What a file on disk was when it was last looked at: enough to see later whether it is still the same.</summary>
+/// <summary>
+/// What a file on disk was when it was last looked at: enough to see later whether it is still the same.
+/// </summary>
 /// <param name="Device">The file system's number; 0 where there is none.</param>
 /// <param name="Inode">The file's number on it; 0 where there is none.</param>
 /// <param name="Size">Bytes.</param>

@@ -31,7 +31,9 @@ internal static class Durable
 
     /// <summary>A new file that no one else can have made, followed a link to, or be able to read.</summary>
     /// <param name="path">Where; must not exist.</param>
-    /// <param name="bytes">How large it will become: the space is taken first, so that a full disk shows at once.</param>
+    /// <param name="bytes">
+    /// How large it will become: the space is taken first, so that a full disk shows at once.
+    /// </param>
     /// <param name="mode">Who may read and write it, the user's mask applied.</param>
     public static FileStream Create(string path, long bytes, UnixFileMode mode)
     {

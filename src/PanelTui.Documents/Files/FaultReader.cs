@@ -16,7 +16,9 @@ internal static class FaultReader
     private const int Stale = 116;
     private const int Quota = 122;
 
-    /// <summary>Whether this is an error of the file system, to be told to the user, and not one of the program.</summary>
+    /// <summary>
+    /// Whether this is an error of the file system, to be told to the user, and not one of the program.
+    /// </summary>
     public static bool IsFileError(Exception error) =>
         error is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException;
 

@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Files;
 
-/// <summary>What the file system knows about a path: which file it is, of what kind, whose, and how many names it has.</summary>
+/// <summary>
+/// What the file system knows about a path: which file it is, of what kind, whose, and how many names it has.
+/// </summary>
 internal sealed record FileIdentity(
     bool IsRegular, ulong Device, ulong Inode, long Size, DateTimeOffset Modified, UnixFileMode Mode, uint Owner, uint Group, uint Links)
 {
@@ -23,5 +25,6 @@ internal sealed record FileIdentity(
             0, 0, file.Exists ? file.Length : 0, file.LastWriteTimeUtc, mode, 0, 0, 1);
     }
 
-    private static UnixFileMode ModeOf(FileInfo file) => file.IsReadOnly ? UnixFileMode.UserRead : UnixFileMode.UserRead | UnixFileMode.UserWrite;
+    private static UnixFileMode ModeOf(FileInfo file) =>
+        file.IsReadOnly ? UnixFileMode.UserRead : UnixFileMode.UserRead | UnixFileMode.UserWrite;
 }

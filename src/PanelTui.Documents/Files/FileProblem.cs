@@ -7,6 +7,8 @@ public class FileProblem(FileFault fault, string sentence, Exception? cause = nu
     public FileFault Fault { get; } = fault;
 }
 
-/// <summary>A file was not saved. Unless the sentence says otherwise, what is on disk is unchanged, and the sentence says so.</summary>
+/// <summary>
+/// A file was not saved. Unless the sentence says otherwise, what is on disk is unchanged, and the sentence says so.
+/// </summary>
 public sealed class SaveRefused(FileFault fault, string sentence, Exception? cause = null) : FileProblem(fault, sentence, cause);
 #pragma warning restore CA1032, CA1710

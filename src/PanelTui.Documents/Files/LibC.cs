@@ -5,7 +5,9 @@ using Microsoft.Win32.SafeHandles;
 
 namespace PanelTui.Documents.Files;
 
-/// <summary>The calls that make a save last, with their results looked at: .NET 10 swallows the failures of fsync.</summary>
+/// <summary>
+/// The calls that make a save last, with their results looked at: .NET 10 swallows the failures of fsync.
+/// </summary>
 [UnsupportedOSPlatform("windows")]
 internal static partial class LibC
 {
@@ -25,7 +27,9 @@ internal static partial class LibC
         }
     }
 
-    /// <summary>Waits until a folder's list of names is on the disk. Some file systems cannot, and are let off.</summary>
+    /// <summary>
+    /// Waits until a folder's list of names is on the disk. Some file systems cannot, and are let off.
+    /// </summary>
     public static void SyncFolder(string folder)
     {
         using var handle = Open(Encoding.UTF8.GetBytes(folder + '\0'), 0);
@@ -38,7 +42,9 @@ internal static partial class LibC
         }
     }
 
-    /// <summary>Puts a file in the place of another in one step; across file systems it fails, where .NET would copy.</summary>
+    /// <summary>
+    /// Puts a file in the place of another in one step; across file systems it fails, where .NET would copy.
+    /// </summary>
     public static void Rename(string from, string to)
     {
         if (RenameCall(Encoding.UTF8.GetBytes(from + '\0'), Encoding.UTF8.GetBytes(to + '\0')) != 0)

@@ -7,17 +7,20 @@ namespace PanelTui.Documents.Files;
 internal static class SafeSave
 {
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-    private const UnixFileMode Everyone = OwnerOnly | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.OtherRead | UnixFileMode.OtherWrite;
+    private const UnixFileMode Everyone = OwnerOnly
+        | UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.OtherRead | UnixFileMode.OtherWrite;
 
     public static SavedFile Write(SaveTarget target, byte[] bytes, DiskState expected)
     {
         RefuseOtherThan(target, expected);
         if (target.Identity is { IsWriteProtected: true })
             throw new FileProblem(FileFault.ReadOnly, $"{target.Name} is write-protected and was not saved.");
-        if (target.Identity is null) return Replaced(target, bytes, expected) ?? throw new UnauthorizedAccessException();
+        if (target.Identity is null)
+            return Replaced(target, bytes, expected) ?? throw new UnauthorizedAccessException();
         using (File.OpenHandle(target.Path, access: FileAccess.Write, share: FileShare.ReadWrite)) { }
         if (target.Identity.Links > 1) return InPlaceSave.Write(target, bytes, "it has other names (hard links)");
-        return Replaced(target, bytes, expected) ?? InPlaceSave.Write(target, bytes, "its folder or owner cannot be changed by you");
+        return Replaced(target, bytes, expected)
+            ?? InPlaceSave.Write(target, bytes, "its folder or owner cannot be changed by you");
     }
 
     // Null where a new file cannot be put beside the old one, or cannot be given to the old one's owner.
@@ -53,7 +56,8 @@ internal static class SafeSave
     {
         if (old is null || OperatingSystem.IsWindows()) return true;
         var made = FileIdentity.Of(path)!;
-        if ((made.Owner, made.Group) != (old.Owner, old.Group) && !LibC.TryGive(file.SafeFileHandle, old.Owner, old.Group)) return false;
+        if ((made.Owner, made.Group) != (old.Owner, old.Group) && !LibC.TryGive(file.SafeFileHandle, old.Owner, old.Group))
+            return false;
         File.SetUnixFileMode(file.SafeFileHandle, old.Mode);
         return true;
     }
@@ -80,7 +84,8 @@ internal static class SafeSave
         {
             (false, _) => $"{target.Name} has been deleted since it was read, and was not saved. Nothing on disk is changed.",
             (true, false) => $"{target.Name} exists already and was not overwritten. The file on disk is unchanged.",
-            _ => $"{target.Name} has been changed by another program since it was read, and was not overwritten. The file on disk stays as that program left it.",
+            _ => $"{target.Name} has been changed by another program since it was read, and was not overwritten."
+                + " The file on disk stays as that program left it.",
         });
     }
 

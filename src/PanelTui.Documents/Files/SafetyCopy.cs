@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Files;
 
-/// <summary>A copy of a file's old version in the user's state folder, made before the file is written in place.</summary>
+/// <summary>
+/// A copy of a file's old version in the user's state folder, made before the file is written in place.
+/// </summary>
 internal static class SafetyCopy
 {
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;

@@ -3,12 +3,16 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Files;
 
-/// <summary>Reads schedules from disk and saves them so that there is always the whole old version or the whole new one.</summary>
+/// <summary>
+/// Reads schedules from disk and saves them so that there is always the whole old version or the whole new one.
+/// </summary>
 public static class ScheduleFile
 {
     /// <summary>Reads a file.</summary>
     /// <exception cref="FileProblem">It cannot be read.</exception>
-    /// <exception cref="YamlProblem">It was read but is not a text that a schedule may be; the message says where.</exception>
+    /// <exception cref="YamlProblem">
+    /// It was read but is not a text that a schedule may be; the message says where.
+    /// </exception>
     public static LoadedFile Load(string path) => Reading(path, () =>
     {
         var target = SaveTarget.Of(path);
@@ -19,14 +23,18 @@ public static class ScheduleFile
         return new LoadedFile(SourceText.FromBytes(bytes, path), DiskState.Of(identity, bytes), identity.IsWriteProtected);
     });
 
-    /// <summary>Looks at what is on disk now, to compare it with what was read or saved; a missing file is a state, too.</summary>
+    /// <summary>
+    /// Looks at what is on disk now, to compare it with what was read or saved; a missing file is a state, too.
+    /// </summary>
     /// <exception cref="FileProblem">It cannot be looked at.</exception>
     public static DiskState Look(string path) => Reading(path, () => SaveTarget.Of(path).State());
 
     /// <summary>Saves a text, if the file on disk still is the expected one.</summary>
     /// <param name="path">Where. Symbolic links are followed and kept.</param>
     /// <param name="source">What.</param>
-    /// <param name="expected">The state from reading or from the last save; <see cref="DiskState.Missing"/> for a new file.</param>
+    /// <param name="expected">
+    /// The state from reading or from the last save; <see cref="DiskState.Missing"/> for a new file.
+    /// </param>
     /// <exception cref="SaveRefused">Nothing was saved; the sentence says why.</exception>
     public static SavedFile Save(string path, SourceText source, DiskState expected)
     {

@@ -2,7 +2,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Text;
 
-/// <summary>The text of a file, joined without loss to its bytes: what is read and not edited is written back the same.</summary>
+/// <summary>
+/// The text of a file, joined without loss to its bytes: what is read and not edited is written back the same.
+/// </summary>
 public sealed class SourceText
 {
     private readonly LineMap _lines;

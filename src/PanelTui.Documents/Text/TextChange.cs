@@ -2,8 +2,12 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Documents.Text;
 
-/// <summary>What one step of undo does and undoes: replacements in sequence, and a title such as "change breaker".</summary>
-/// <remarks>Each edit's span counts in the text that the edits before it have left, so that two changes join by concatenation.</remarks>
+/// <summary>
+/// What one step of undo does and undoes: replacements in sequence, and a title such as "change breaker".
+/// </summary>
+/// <remarks>
+/// Each edit's span counts in the text that the edits before it have left, so that two changes join by concatenation.
+/// </remarks>
 public sealed record TextChange(string Title, ImmutableArray<TextEdit> Edits)
 {
     /// <summary>Whether no edit is left to make.</summary>

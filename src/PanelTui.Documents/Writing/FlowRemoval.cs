@@ -2,7 +2,10 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Removes an entry from the brackets of a flow collection, with its comma and, where it has lines of its own, its lines.</summary>
+/// <summary>
+/// Removes an entry from the brackets of a flow collection, with its comma and, where it has lines of its own, its
+/// lines.
+/// </summary>
 internal static class FlowRemoval
 {
     private const string WouldLoseComment = "a comment inside the brackets would be lost; move it first";
@@ -29,7 +32,8 @@ internal static class FlowRemoval
     {
         var span = slots.Spans[index];
         var comma = slots.CommaAfter(index - 1)!.Value;
-        if (WholeLines(slots, index, span.End) is { } lines) return [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(lines)];
+        if (WholeLines(slots, index, span.End) is { } lines)
+            return [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(lines)];
         RefuseLoss(slots, span);
         return slots.HasComment(TextSpan.Between(comma, span.End))
             ? [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(span)]

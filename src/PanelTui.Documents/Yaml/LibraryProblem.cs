@@ -4,7 +4,9 @@ using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Turns the YAML library's errors into sentences for someone who writes a schedule, at the place to look at.</summary>
+/// <summary>
+/// Turns the YAML library's errors into sentences for someone who writes a schedule, at the place to look at.
+/// </summary>
 internal static class LibraryProblem
 {
     public static YamlProblem Translate(SourceText source, RecordingScanner scanner, Exception error)

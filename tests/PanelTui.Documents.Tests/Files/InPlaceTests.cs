@@ -4,7 +4,9 @@ using PanelTui.Documents.Files;
 
 namespace PanelTui.Documents.Tests.Files;
 
-/// <summary>Files that cannot be replaced by a new one are written in place, with a copy of the old version kept meanwhile.</summary>
+/// <summary>
+/// Files that cannot be replaced by a new one are written in place, with a copy of the old version kept meanwhile.
+/// </summary>
 [Collection("state folder")]
 [UnsupportedOSPlatform("windows")]
 public class InPlaceTests : TestFolder

@@ -2,7 +2,9 @@ using PanelTui.Documents.Tests.Writing.Campaign;
 
 namespace PanelTui.Documents.Tests.Yaml;
 
-/// <summary>Broken files never throw anything but a problem with a place. PANELTUI_CAMPAIGN=n tries ten times n.</summary>
+/// <summary>
+/// Broken files never throw anything but a problem with a place. PANELTUI_CAMPAIGN=n tries ten times n.
+/// </summary>
 public class MutationTests
 {
     private const string Signs = " \n\t:-?#&*!|>'\"%@`{}[],.<=~\r\\ax0é😀\u2028\u0000";

@@ -2,7 +2,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Tests.Yaml;
 
-/// <summary>YAML 1.2.2, section 10.3.2 (core schema), and the types of YAML 1.1 at yaml.org/type, which older readers follow.</summary>
+/// <summary>
+/// YAML 1.2.2, section 10.3.2 (core schema), and the types of YAML 1.1 at yaml.org/type, which older readers follow.
+/// </summary>
 public class ScalarTextTests
 {
     [Theory]
