@@ -9,7 +9,7 @@ public static class TerminalHost
     private const int NoTerminal = 2;
 
     /// <summary>Shows the window until it is closed, or something else ends it.</summary>
-    /// <param name="build">Makes the main window; nothing of Terminal.Gui may be touched before it is called.</param>
+    /// <param name="build">Makes the main window.</param>
     /// <param name="onEnding">Keeps the user's work; called once, first of all, also when the line is already gone.</param>
     /// <param name="options">What the command line said about the terminal.</param>
     /// <returns>The exit code: 0, 2 without a terminal, 70 for a fault in the program, 128 + n for signal n.</returns>
@@ -23,7 +23,7 @@ public static class TerminalHost
             return NoTerminal;
         }
 
-        LibraryStart.Load();
+        LibraryStart.LookLikeAPipe();
         using var screen = new FullScreen(options ?? new TerminalOptions(), onEnding);
         return screen.Run(build);
     }

@@ -11,7 +11,7 @@ internal static class TerminalModes
     public const string MouseOff = "\e[?1002l\e[?1006l";
 
     /// <summary>Alternate screen, cleared; digits on the keypad; pasted text marked as such; no cursor.</summary>
-    private const string Enter = "\e[?1049h\e[0m\e[2J\e>\e[?1l\e[?2004h\e[?25l";
+    private const string Enter = "\e[?1049h\e>\e[?1l\e[?2004h\e[?25l";
 
     /// <summary>
     /// Ends a string or frame that was cut short, then everything this program, or one before it, may have left on:

@@ -108,6 +108,7 @@ internal sealed class DrivenApplication : IDisposable
             app.Init();
             _app = new WeakReference<IApplication>(app);
             app.TimedEvents!.Added += (_, _) => _posted.Release();
+            _output.Send(TerminalModes.EnterWith(mouse: true));
             ApplicationStart.Prepare(app, _output);
             _ = new TurnLoop(app, _output.Flush, _ => Rest(), () => false);
             using var window = _build(app);

@@ -31,7 +31,15 @@ internal sealed class Notebook : Runnable
         else if (key == Key.F3)
             App!.AddTimeout(TimeSpan.FromSeconds(5), () => Say("five seconds later"));
         else if (key == Key.F4)
-            _ = Task.Run(() => App!.Invoke(() => Say("found")), TestContext.Current.CancellationToken);
+            _ = Task.Run(() => App!.Invoke(() => Say("found")), CancellationToken.None);
+        else if (key == Key.F10)
+            _page.Fill();
+        else if (key == Key.F8)
+            new Thread(() => throw new InvalidOperationException("a fault in the background")).Start();
+        else if (key == Key.F6)
+            TerminalHost.SetMouse(App!, on: false);
+        else if (key == Key.F7)
+            App!.Clipboard!.TrySetClipboardData("copied");
         else if (key == Key.F9)
             throw new InvalidOperationException("a fault");
         else
@@ -48,6 +56,7 @@ internal sealed class Notebook : Runnable
     private sealed class Page : RowView
     {
         private string _line = "";
+        private char _ground = ' ';
 
         public Page()
         {
@@ -69,6 +78,13 @@ internal sealed class Notebook : Runnable
             TouchRow(0);
         }
 
+        /// <summary>Paints every cell anew, with another letter each time.</summary>
+        public void Fill()
+        {
+            _ground = _ground == '#' ? '.' : '#';
+            SetNeedsDraw();
+        }
+
         protected override bool OnKeyDownNotHandled(Key key)
         {
             if (key.AsRune.Value < ' ' || key.IsCtrl || key.IsAlt)
@@ -81,7 +97,7 @@ internal sealed class Notebook : Runnable
         protected override void PaintRow(int row, int width)
         {
             SetAttributeForRole(VisualRole.Normal);
-            var text = row == 0 ? _line : row == 1 ? Written : row == Viewport.Height - 1 ? "bottom" : "";
+            var text = row == 0 ? _line : row == 1 ? Written : row == Viewport.Height - 1 ? "bottom" : new string(_ground, width);
             AddStr(DisplayText.Fit(text, width));
         }
     }
