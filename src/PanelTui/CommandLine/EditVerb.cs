@@ -43,10 +43,13 @@ internal static class EditVerb
         Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;
 
     /// <summary>A file that is not there may have been meant as a command.</summary>
-    private static string Guess(string path, FileProblem problem) =>
-        problem.Fault == FileFault.NotFound && DidYouMean.Closest(path, Verbs.All.Select(verb => verb.Name)) is { } verb
+    private static string Guess(string path, FileProblem problem)
+    {
+        if (problem.Fault != FileFault.NotFound) return "";
+        return DidYouMean.Closest(path, Verbs.All.Select(verb => verb.Name)) is { } verb
             ? $" Did you mean the command '{verb}'?"
-            : "";
+            : $" 'paneltui new {path}' writes one to start from.";
+    }
 
     private static int Unreadable(string path, Documents.Snapshot snapshot, Streams streams)
     {

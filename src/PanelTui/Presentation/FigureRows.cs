@@ -44,7 +44,7 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     private IEnumerable<FigureRow> Source()
     {
         if (Tightest(now) is not { } run) yield break;
-        yield return new(run.Name, "", Tone.Strong);
+        yield return new($"Source: {run.Name}", "", Tone.Strong);
         foreach (var leg in now.Schedule.Panel.System.Legs)
         {
             var over = run.Legs[leg].Ok == false;

@@ -34,10 +34,11 @@ internal static class EditorRows
     public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows)
     {
         var then = session.Preview?.Assessment;
+        var findings = (then ?? session.Assessment).Findings;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
-        if (figures.Length + RowsForFindings > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
-        var findings = FindingRows.Of((then ?? session.Assessment).Findings, columns, rows - figures.Length);
-        return [.. figures.Concat(findings).Select(row => ImmutableArray.Create(row.In(columns)))];
+        var needed = figures.Length + Math.Min(findings.Length + 1, RowsForFindings);
+        if (needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
+        return [.. figures.Concat(FindingRows.Of(findings, columns, rows - figures.Length)).Select(row => ImmutableArray.Create(row.In(columns)))];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>

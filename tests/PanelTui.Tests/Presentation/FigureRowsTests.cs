@@ -20,7 +20,7 @@ public class FigureRowsTests
         " Feeder 50 A   needs 20 A",
         " Transfer 50 A needs 50 A",
         "",
-        " Night",
+        " Source: Night",
         " A         1030 of 5000 W",
         " B         1370 of 5000 W",
     ]);
