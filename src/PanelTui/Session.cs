@@ -5,6 +5,7 @@ using PanelTui.Documents.Text;
 using PanelTui.Editing;
 using PanelTui.Engine;
 using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
 
 namespace PanelTui;
 
@@ -24,6 +25,7 @@ internal sealed class Session
         _disk = file.State;
         _history = new History(file.Source.Text);
         Now = snapshot;
+        Face = Face.Of(snapshot.Schedule!);
         Cursor = new SpaceNumber(1);
     }
 
@@ -54,8 +56,11 @@ internal sealed class Session
 
     public string? RedoTitle => _history.RedoTitle;
 
+    /// <summary>The face of the panel as it is now.</summary>
+    public Face Face { get; private set; }
+
     /// <summary>The circuit under the cursor.</summary>
-    public Circuit? Here => Presentation.Face.Of(Schedule).At(Cursor)?.Circuit;
+    public Circuit? Here => Face.At(Cursor)?.Circuit;
 
     /// <exception cref="FileProblem">The file cannot be had.</exception>
     /// <exception cref="Documents.Yaml.YamlProblem">The file is no text that a schedule could be.</exception>
@@ -123,7 +128,7 @@ internal sealed class Session
         var findings = Assessment.Findings;
         var finding = findings[_finding++ % findings.Length];
         if (!finding.Spaces.IsEmpty) Cursor = finding.Spaces[0];
-        Say($"{Presentation.Words.Mark(finding.Severity)} {finding.Message}. {finding.Mend} ({finding.Cite})");
+        Say($"{Words.Mark(finding.Severity)} {finding.Message}. {finding.Mend} ({finding.Cite})");
     }
 
     public void Undo()
@@ -160,6 +165,7 @@ internal sealed class Session
     private void Rebuild(string message)
     {
         Now = Snapshot.Of(_opened.WithText(_history.Text));
+        Face = Face.Of(Schedule);
         Hand = null;
         Preview = null;
         Message = message;

@@ -31,5 +31,5 @@ internal sealed class CursorCommand(string keyName, string title, Func<IEditor, 
     public override EditorMode Modes => EditorMode.Face | EditorMode.Hand;
 
     public override void Run(IEditor editor) =>
-        editor.Session.MoveCursor(target(editor, Face.Of(editor.Session.Schedule)));
+        editor.Session.MoveCursor(target(editor, editor.Session.Face));
 }

@@ -30,10 +30,11 @@ internal sealed class Face
         return cells.FirstOrDefault(cell => cell!.Space.Half == space.Half) ?? cells.FirstOrDefault();
     }
 
+    /// <summary>The line that a space is on, from 0; below 0 where the panel has no such space.</summary>
     public int LineOf(SpaceNumber space)
     {
         var cell = At(space);
-        return cell is null ? -1 : Lines.IndexOf(Lines.First(line => line.On(space.IsLeft) == cell));
+        return cell is null ? -1 : Lines.ToList().FindIndex(line => ReferenceEquals(line.On(space.IsLeft), cell));
     }
 
     /// <summary>A row is one line, or two where tandem halves sit in it on either side.</summary>

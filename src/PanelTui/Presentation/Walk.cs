@@ -10,7 +10,8 @@ internal static class Walk
     {
         var places = face.Lines.Select(line => line.On(from.IsLeft)).Where(cell => cell is not null).ToList();
         if (places.Count == 0) return from;
-        var here = places.FindIndex(cell => cell == face.At(from));
+        var cursor = face.At(from);
+        var here = places.FindIndex(cell => ReferenceEquals(cell, cursor));
         return places[Math.Clamp(here + lines, 0, places.Count - 1)]!.Space;
     }
 

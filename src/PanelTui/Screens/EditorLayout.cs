@@ -1,5 +1,5 @@
 using System.Drawing;
-using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
 
 namespace PanelTui.Screens;
 
@@ -19,7 +19,7 @@ internal sealed record EditorLayout
     /// <summary>Face and figures together.</summary>
     public required Rectangle Body { get; init; }
 
-    public required Rectangle Face { get; init; }
+    public required Rectangle Panel { get; init; }
 
     public required Rectangle Figures { get; init; }
 
@@ -30,12 +30,12 @@ internal sealed record EditorLayout
     public bool IsTooSmall => All.Width < 40 || All.Height < 10;
 
     /// <summary>How many lines of the face are in sight, without its heading.</summary>
-    public int Lines => Math.Max(1, Face.Height - 1);
+    public int Lines => Math.Max(1, Panel.Height - 1);
 
     /// <summary>Of the whole face, in sight or not.</summary>
     public required int LinesInAll { get; init; }
 
-    public static EditorLayout Of(int columns, int rows, Schedule schedule)
+    public static EditorLayout Of(int columns, int rows, Face face)
     {
         var beside = columns < FiguresBeside ? 0 : columns >= 110 ? 36 : 25;
         var body = Math.Max(0, rows - Below - 1);
@@ -44,11 +44,11 @@ internal sealed record EditorLayout
             All = new Rectangle(0, 0, columns, rows),
             Title = new Rectangle(0, 0, columns, 1),
             Body = new Rectangle(0, 1, columns, body),
-            Face = new Rectangle(0, 1, columns - beside, body),
+            Panel = new Rectangle(0, 1, columns - beside, body),
             Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
             Detail = new Rectangle(0, rows - Below, columns, Below - 1),
             Keys = new Rectangle(0, rows - 1, columns, 1),
-            LinesInAll = Presentation.Face.Of(schedule).Lines.Length,
+            LinesInAll = face.Lines.Length,
         };
     }
 

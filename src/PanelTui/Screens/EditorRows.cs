@@ -27,7 +27,7 @@ internal static class EditorRows
         var look = session.Hand is { } hand
             ? new FaceLook(session.Cursor, hand.Circuit.Ordinal, hand.Landing)
             : FaceLook.At(session.Cursor);
-        var lines = Presentation.Face.Of(session.Schedule).Lines.Skip(top).Take(rows - 1);
+        var lines = session.Face.Lines.Skip(top).Take(rows - 1);
         return [text.Header(), .. lines.Select(line => text.Row(line, look))];
     }
 

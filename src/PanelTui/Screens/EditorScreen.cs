@@ -51,7 +51,7 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public int PageOfLines => Parts.Lines - 1;
 
-    private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Schedule);
+    private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
 
     public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
 
@@ -93,7 +93,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     {
         var layout = Parts;
         Place(_title, layout.Title);
-        Place(_face, layout.Face);
+        Place(_face, layout.Panel);
         Place(_figures, layout.Figures);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
@@ -107,9 +107,9 @@ internal sealed class EditorScreen : Runnable, IEditor
         if (_whole.Visible) _whole.Show(layout.IsTooSmall ? [[new TextRun(EditorLayout.TooSmall)]] : EditorRows.Help(layout.Body.Width));
         if (layout.IsTooSmall) return;
 
-        _top = layout.Scrolled(_top, Face.Of(Session.Schedule).LineOf(Session.Cursor));
+        _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
-        _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Face.Height));
+        _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Panel.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
@@ -118,7 +118,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     }
 
     private FaceText LinesOf(EditorLayout layout) =>
-        new(Session.Schedule, layout.Face.Width, new CircuitLoads(Session.Assessment).On);
+        new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
 
     /// <summary>Below the fields: why the form was refused, else what may stand in the field.</summary>
     private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns)
@@ -163,9 +163,9 @@ internal sealed class EditorScreen : Runnable, IEditor
     /// <summary>A click goes there; a click on the cursor is Enter.</summary>
     private void Click(int x, int y)
     {
-        var lines = Face.Of(Session.Schedule).Lines;
+        var lines = Session.Face.Lines;
         if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
-        if (lines[_top + y - 1].On(x < Parts.Face.Width / 2) is not { } cell) return;
+        if (lines[_top + y - 1].On(x < Parts.Panel.Width / 2) is not { } cell) return;
         if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
         else OnKeyDown(Key.Enter);
     }
