@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Tests;
 
-/// <summary>Random choices that a seed repeats exactly, on every runtime (SplitMix64, public domain, from memory).</summary>
+/// <summary>
+/// Random choices that a seed repeats exactly, on every runtime (SplitMix64, public domain, from memory).
+/// </summary>
 internal sealed class Dice(int seed)
 {
     // Not the step of Roll, or neighbouring seeds would give the same sequence, shifted by one.

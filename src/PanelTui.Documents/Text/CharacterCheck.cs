@@ -3,12 +3,18 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Text;
 
-/// <summary>Refuses characters that YAML does not allow in a file, and those that readers of YAML take for line breaks.</summary>
+/// <summary>
+/// Refuses characters that YAML does not allow in a file, and those that readers of YAML take for line breaks.
+/// </summary>
 /// <remarks>The printable characters are those of the YAML 1.2.2 specification, production [1] c-printable.</remarks>
 internal static class CharacterCheck
 {
     private static readonly SearchValues<char> Suspects = SearchValues.Create(
-        [.. "\u2028\u2029\uFEFF\uFFFE\uFFFF", .. Characters(0, 0x9F).Where(c => Reason(c) is not null), .. Characters(0xD800, 0xDFFF)]);
+    [
+        .. "\u2028\u2029\uFEFF\uFFFE\uFFFF",
+        .. Characters(0, 0x9F).Where(c => Reason(c) is not null),
+        .. Characters(0xD800, 0xDFFF),
+    ]);
 
     /// <summary>Throws for the first forbidden character or overlong line.</summary>
     public static void Check(string text, LineMap lines)
@@ -22,7 +28,8 @@ internal static class CharacterCheck
         for (var line = 1; line <= lines.Count; line++)
         {
             if (lines.SpanOf(line).Length <= TextLimits.LineLength) continue;
-            throw new YamlProblem($"the line is longer than {TextLimits.LineLength:N0} characters", new(line, 1), lines.StartOf(line));
+            var message = $"the line is longer than {TextLimits.LineLength:N0} characters";
+            throw new YamlProblem(message, new(line, 1), lines.StartOf(line));
         }
     }
 

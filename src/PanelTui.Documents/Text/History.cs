@@ -19,7 +19,9 @@ public sealed class History(string text)
 
     public string? RedoTitle => _undone.TryPeek(out var step) ? step.Change.Title : null;
 
-    /// <summary>The present version: no two texts made by <see cref="Make"/> share one, and undo returns to an old one.</summary>
+    /// <summary>
+    /// The present version: no two texts made by <see cref="Make"/> share one, and undo returns to an old one.
+    /// </summary>
     public int Version => _done.TryPeek(out var step) ? step.Version : 0;
 
     /// <summary>Whether the present version is the one on disk; undoing back to it makes this true again.</summary>

@@ -2,7 +2,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Text;
 
-/// <summary>The text of a file, joined without loss to its bytes: what is read and not edited is written back the same.</summary>
+/// <summary>
+/// The text of a file, joined without loss to its bytes: what is read and not edited is written back the same.
+/// </summary>
 public sealed class SourceText
 {
     private readonly LineMap _lines;
@@ -40,7 +42,7 @@ public sealed class SourceText
         if (bytes.Length > TextLimits.Bytes)
             throw new YamlProblem($"the file is larger than {TextLimits.Bytes / 1024 / 1024} MiB", new(1, 1), 0);
         var hasBom = bytes.StartsWith(Utf8Text.Mark);
-        return new(Utf8Text.Decode(hasBom ? bytes[Utf8Text.Mark.Length..] : bytes), hasBom, path);
+        return new(Utf8Text.Decode(bytes, hasBom), hasBom, path);
     }
 
     /// <exception cref="YamlProblem">A character that a schedule may not hold, or a line that is too long.</exception>

@@ -2,8 +2,12 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Documents.Text;
 
-/// <summary>What one step of undo does and undoes: replacements in sequence, and a title such as "change breaker".</summary>
-/// <remarks>Each edit's span counts in the text that the edits before it have left, so that two changes join by concatenation.</remarks>
+/// <summary>
+/// What one step of undo does and undoes: replacements in sequence, and a title such as "change breaker".
+/// </summary>
+/// <remarks>
+/// Each edit's span counts in the text that the edits before it have left, so that two changes join by concatenation.
+/// </remarks>
 public sealed record TextChange(string Title, ImmutableArray<TextEdit> Edits)
 {
     /// <summary>Whether no edit is left to make.</summary>
@@ -16,12 +20,11 @@ public sealed record TextChange(string Title, ImmutableArray<TextEdit> Edits)
     /// <summary>The change that turns one text into another by replacing what lies between their common ends.</summary>
     public static TextChange Between(string title, string before, string after)
     {
+        if (before == after) return new(title, []);
         var head = before.AsSpan().CommonPrefixLength(after);
         if (head > 0 && char.IsHighSurrogate(before[head - 1])) head--;
         var tail = CommonTail(before.AsSpan(head), after.AsSpan(head));
-        return head == before.Length && head == after.Length
-            ? new(title, [])
-            : new(title, [new(TextSpan.Between(head, before.Length - tail), after[head..^tail])]);
+        return new(title, [new(TextSpan.Between(head, before.Length - tail), after[head..^tail])]);
     }
 
     public string ApplyTo(string text) => Edits.Aggregate(text, (current, edit) => edit.ApplyTo(current));

@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Text;
 
-/// <summary>How large a file may be. A schedule of 84 circuits has 10 KB, so these stop only what is no schedule.</summary>
+/// <summary>
+/// How large a file may be. A schedule of 84 circuits has 10 KB, so these stop only what is no schedule.
+/// </summary>
 public static class TextLimits
 {
     /// <summary>4 MiB: still read, checked and shown in about a second.</summary>

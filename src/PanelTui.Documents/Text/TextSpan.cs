@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Text;
 
-/// <summary>A stretch of a text: where it starts and how long it is, both in UTF-16 units from the text's start.</summary>
+/// <summary>
+/// A stretch of a text: where it starts and how long it is, both in UTF-16 units from the text's start.
+/// </summary>
 public readonly record struct TextSpan(int Start, int Length)
 {
     /// <summary>The place just after the last character.</summary>

@@ -13,16 +13,17 @@ internal static class Utf8Text
     public static byte[] Encode(string text, bool withMark) =>
         withMark ? [.. Mark, .. Strict.GetBytes(text)] : Strict.GetBytes(text);
 
-    public static string Decode(ReadOnlySpan<byte> bytes)
+    public static string Decode(ReadOnlySpan<byte> bytes, bool withMark)
     {
         RefuseOtherEncodings(bytes);
+        var start = withMark ? Mark.Length : 0;
         try
         {
-            return Strict.GetString(bytes);
+            return Strict.GetString(bytes[start..]);
         }
         catch (DecoderFallbackException broken)
         {
-            throw NotUtf8(bytes, broken);
+            throw NotUtf8(bytes, start, broken);
         }
     }
 
@@ -34,10 +35,10 @@ internal static class Utf8Text
             throw new YamlProblem("the file is compressed (gzip), not a text", new(1, 1), 0);
     }
 
-    private static YamlProblem NotUtf8(ReadOnlySpan<byte> bytes, DecoderFallbackException broken)
+    private static YamlProblem NotUtf8(ReadOnlySpan<byte> bytes, int start, DecoderFallbackException broken)
     {
-        var at = Math.Clamp(broken.Index, 0, bytes.Length - 1);
-        var before = Strict.GetString(WholeCharacters(bytes[..at]));
+        var at = Math.Clamp(start + broken.Index, start, bytes.Length - 1);
+        var before = Strict.GetString(WholeCharacters(bytes[start..at]));
         return new($"byte 0x{bytes[at]:X2} at offset {at} is not UTF-8; save the file as UTF-8",
             new LineMap(before).PositionOf(before.Length), before.Length);
     }

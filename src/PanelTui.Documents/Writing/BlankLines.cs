@@ -13,8 +13,12 @@ internal static class BlankLines
         return regions.Length > 1 && separated * 2 >= regions.Length - 1;
     }
 
-    /// <summary>The run of blank lines that should go together with an item: the one that would else be left over.</summary>
-    /// <remarks>Where the item has blank lines on both sides, one run goes; at an end of the list its only one does.</remarks>
+    /// <summary>
+    /// The run of blank lines that should go together with an item: the one that would else be left over.
+    /// </summary>
+    /// <remarks>
+    /// Where the item has blank lines on both sides, one run goes; at an end of the list its only one does.
+    /// </remarks>
     public static LineRange? RunOf(SourceText source, ImmutableArray<LineRange> regions, int index)
     {
         var above = Above(source, regions[index].First, index == 0 ? 0 : regions[index - 1].Last);

@@ -49,7 +49,8 @@ internal sealed class Draft
         ways.Select(edits => Attempt(title, edits, intended)).FirstOrDefault(change => change is not null)
         ?? throw new CannotEdit(Reason, _problem);
 
-    public TextChange Commit(string title, IEnumerable<TextEdit> edits, Meaning intended) => Commit(title, [edits], intended);
+    public TextChange Commit(string title, IEnumerable<TextEdit> edits, Meaning intended) =>
+        Commit(title, [edits], intended);
 
     private string Reason => _problem is null
         ? "the file would not read back as intended, so nothing was changed"

@@ -3,7 +3,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Puts the first entry of a collection by indentation where nothing, or an empty pair of brackets, stands.</summary>
+/// <summary>
+/// Puts the first entry of a collection by indentation where nothing, or an empty pair of brackets, stands.
+/// </summary>
 internal static class EmptyPlace
 {
     /// <param name="draft">The edit in the making.</param>
@@ -35,6 +37,8 @@ internal static class EmptyPlace
         var line = source.LineOf(node.End);
         var lineBreak = source.BreakNear(line);
         var lines = TextEdit.Insert(source.EndOfLine(line), lineBreak + text.Joined(lineBreak));
-        return node.IsEmpty ? [lines] : [TextEdit.Remove(TextSpan.Between(source.BlanksBefore(node.CoreStart), node.End)), lines];
+        return node.IsEmpty
+            ? [lines]
+            : [TextEdit.Remove(TextSpan.Between(source.BlanksBefore(node.CoreStart), node.End)), lines];
     }
 }

@@ -21,7 +21,8 @@ internal static class EntryInsertion
     private static void Refuse(YamlPath path, YamlNode? node, string key)
     {
         if (node is null || node.IsEmpty) return;
-        if (node.Kind == YamlKind.Alias) throw new CannotEdit($"{path} repeats a value from elsewhere; change it where it is marked &{node.Value}");
+        if (node.Kind == YamlKind.Alias)
+            throw new CannotEdit($"{path} repeats a value from elsewhere; change it where it is marked &{node.Value}");
         if (!node.IsMapping) throw new CannotEdit($"{path} is not a mapping, so it can hold no {key}");
         if (node.ValueOf(key) is not null) throw new CannotEdit($"{path} has {key} already");
     }
@@ -40,7 +41,8 @@ internal static class EntryInsertion
             : [Line(draft.Source, node, index, column => writer.Entry(entry.Key, entry.Value, column))];
     }
 
-    // After the line that holds the end of the entry before; the first entry goes before the first key, even after a dash.
+    // After the line that holds the end of the entry before; the first entry goes before the first key, even after a
+    // dash.
     private static TextEdit Line(SourceText source, YamlNode map, int index, Func<int, Rendered> write)
     {
         var column = source.ColumnOf(map.Pairs[0].Start);

@@ -3,7 +3,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Removes an entry from a mapping: its lines, or its place between the braces. Comments above it stay.</summary>
+/// <summary>
+/// Removes an entry from a mapping: its lines, or its place between the braces. Comments above it stay.
+/// </summary>
 internal static class EntryRemoval
 {
     public static TextChange Of(YamlTree tree, YamlPath path)
@@ -20,22 +22,23 @@ internal static class EntryRemoval
     private static IEnumerable<TextEdit> Edits(Draft draft, YamlNode map, int index)
     {
         if (map.Style == YamlStyle.Flow) return FlowRemoval.Of(new(draft.Tree, map), index);
-        if (map.Pairs.Length == 1) return OnlyOne.Remove(draft.Source, map, map.Pairs[0].Start, map.Pairs[0].FullEnd, "{}");
+        if (map.Pairs.Length == 1)
+            return OnlyOne.Remove(draft.Source, map, map.Pairs[0].Start, map.Pairs[0].FullEnd, "{}");
         var pair = map.Pairs[index];
         return draft.Source.StartsItsLine(pair.Start)
             ? [TextEdit.Remove(draft.Source.WholeLines(draft.Source.LineOf(pair.Start), draft.Source.LineBefore(pair.FullEnd)))]
             : [TextEdit.Remove(AfterDash(draft.Source, pair, map.Pairs[1]))];
     }
 
-    // The first entry, after a dash: the next one takes its place where it follows at once; otherwise the dash stays alone.
+    // The first entry, after a dash: the next one takes its place where it follows at once; otherwise the dash stays
+    // alone.
     private static TextSpan AfterDash(SourceText source, YamlPair pair, YamlPair next)
     {
         var end = source.LineBefore(pair.FullEnd);
-        return source.LineOf(next.Start) == end + 1
-            ? TextSpan.Between(pair.Start, next.Start)
-            : TextSpan.Between(HasComment(source, pair.Span.End) ? pair.Start : source.BlanksBefore(pair.Start), pair.Span.End);
+        if (source.LineOf(next.Start) == end + 1) return TextSpan.Between(pair.Start, next.Start);
+        var rest = source.AfterBlanks(pair.Span.End);
+        return source.Text[rest] == '#'
+            ? TextSpan.Between(pair.Start, rest)
+            : TextSpan.Between(source.BlanksBefore(pair.Start), pair.Span.End);
     }
-
-    private static bool HasComment(SourceText source, int end) =>
-        source.Text.AsSpan(end, source.EndOfLine(source.LineOf(end)) - end).TrimStart(" \t").StartsWith("#");
 }

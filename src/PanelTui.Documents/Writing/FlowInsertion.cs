@@ -2,14 +2,19 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Adds an entry between the brackets of a flow collection, with its comma, on a line of its own where the others have one.</summary>
+/// <summary>
+/// Adds an entry between the brackets of a flow collection, with its comma, on a line of its own where the others have
+/// one.
+/// </summary>
 internal static class FlowInsertion
 {
     public static IEnumerable<TextEdit> Of(FlowSlots slots, int index, string text)
     {
         if (slots.Count == 0) return IntoEmpty(slots, text);
         if (index == 0) return [TextEdit.Insert(slots.Spans[0].Start, text + "," + Gap(slots, 0))];
-        return slots.StartsLine(index - 1) && OnOwnLine(slots, index, text) is { } lines ? lines : InLine(slots, index, text);
+        return slots.StartsLine(index - 1) && OnOwnLine(slots, index, text) is { } lines
+            ? lines
+            : InLine(slots, index, text);
     }
 
     private static IEnumerable<TextEdit> IntoEmpty(FlowSlots slots, string text)

@@ -2,7 +2,10 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Removes an entry from the brackets of a flow collection, with its comma and, where it has lines of its own, its lines.</summary>
+/// <summary>
+/// Removes an entry from the brackets of a flow collection, with its comma and, where it has lines of its own, its
+/// lines.
+/// </summary>
 internal static class FlowRemoval
 {
     private const string WouldLoseComment = "a comment inside the brackets would be lost; move it first";
@@ -29,7 +32,8 @@ internal static class FlowRemoval
     {
         var span = slots.Spans[index];
         var comma = slots.CommaAfter(index - 1)!.Value;
-        if (WholeLines(slots, index, span.End) is { } lines) return [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(lines)];
+        if (WholeLines(slots, index, span.End) is { } lines)
+            return [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(lines)];
         RefuseLoss(slots, span);
         return slots.HasComment(TextSpan.Between(comma, span.End))
             ? [TextEdit.Remove(new(comma, 1)), TextEdit.Remove(span)]
@@ -50,9 +54,7 @@ internal static class FlowRemoval
         if (slots.HasComment(span)) throw new CannotEdit(WouldLoseComment);
     }
 
-    private static int AfterBlanks(FlowSlots slots, int at)
-    {
-        while (slots.Source.Text[at] is ' ' or '\t') at++;
-        return slots.Source.Text[at] == '#' ? at - 1 : at;
-    }
+    // A comment needs a blank before it.
+    private static int AfterBlanks(FlowSlots slots, int at) =>
+        slots.Source.AfterBlanks(at) is var end && slots.Source.Text[end] == '#' ? end - 1 : end;
 }

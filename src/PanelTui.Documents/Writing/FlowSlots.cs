@@ -4,7 +4,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>The places between the brackets of a flow collection: one for each entry, with the commas between.</summary>
+/// <summary>
+/// The places between the brackets of a flow collection: one for each entry, with the commas between.
+/// </summary>
 internal sealed class FlowSlots
 {
     private readonly YamlTree _tree;
@@ -17,7 +19,8 @@ internal sealed class FlowSlots
         Spans = node.IsMapping
             ? [.. node.Pairs.Select(pair => pair.Span)]
             : [.. node.Items.Select(item => item.Span)];
-        if (node.IsBarePair) throw new CannotEdit("a single 'key: value' in a list's brackets has no braces; put it in { } first");
+        if (node.IsBarePair)
+            throw new CannotEdit("a single 'key: value' in a list's brackets has no braces; put it in { } first");
     }
 
     public ImmutableArray<TextSpan> Spans { get; }
@@ -50,7 +53,8 @@ internal sealed class FlowSlots
     /// <summary>Whether the entry starts its line.</summary>
     public bool StartsLine(int index) => Source.StartsItsLine(Spans[index].Start);
 
-    public bool HasComment(TextSpan span) => _tree.Comments.Any(comment => comment.Start < span.End && comment.End > span.Start);
+    public bool HasComment(TextSpan span) =>
+        _tree.Comments.Any(comment => comment.Start < span.End && comment.End > span.Start);
 
     private TextSpan? CommentAt(int offset)
     {

@@ -3,7 +3,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Adds an item to a list: lines of its own, spaced like the others, or a place between the brackets.</summary>
+/// <summary>
+/// Adds an item to a list: lines of its own, spaced like the others, or a place between the brackets.
+/// </summary>
 internal static class ItemInsertion
 {
     public static TextChange Of(YamlTree tree, YamlPath path, int index, NewNode value)
@@ -20,7 +22,8 @@ internal static class ItemInsertion
     {
         var count = list?.Items.Length ?? 0;
         if (list is { IsEmpty: false, IsSequence: false }) throw new CannotEdit($"{path} is not a list");
-        if (index < 0 || index > count) throw new CannotEdit($"{path} has {count} items, so none can be put at place {index}");
+        if (index < 0 || index > count)
+            throw new CannotEdit($"{path} has {count} items, so none can be put at place {index}");
     }
 
     private static IEnumerable<TextEdit> Edits(Draft draft, YamlNode? list, int index, NewNode value, NodeWriter writer)
@@ -62,7 +65,8 @@ internal static class ItemInsertion
         var dash = list.Items[0].Start;
         var lineBreak = source.BreakNear(source.LineOf(dash));
         var gap = isSpaced ? lineBreak : "";
-        if (!source.StartsItsLine(dash)) return TextEdit.Insert(dash, text.Joined(lineBreak) + lineBreak + gap + indent);
+        if (!source.StartsItsLine(dash))
+            return TextEdit.Insert(dash, text.Joined(lineBreak) + lineBreak + gap + indent);
         var at = source.Lines.StartOf(ItemRegions.Of(source, list)[0].First);
         return TextEdit.Insert(at, indent + text.Joined(lineBreak) + lineBreak + gap);
     }

@@ -4,7 +4,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Moves an item within its list: its lines with their comments and spacing, or its text between the brackets.</summary>
+/// <summary>
+/// Moves an item within its list: its lines with their comments and spacing, or its text between the brackets.
+/// </summary>
 internal static class ItemMove
 {
     public static TextChange Of(YamlTree tree, YamlPath path, int from, int to)
@@ -12,7 +14,9 @@ internal static class ItemMove
         var draft = Draft.Of(tree);
         var list = ItemRemoval.ListAt(draft, path, from, to);
         if (from == to) return new("move in the list", []);
-        var edits = list.Style == YamlStyle.Flow ? Rotate(draft.Source, new FlowSlots(draft.Tree, list).Spans, from, to) : Lines(draft.Source, list, from, to);
+        var edits = list.Style == YamlStyle.Flow
+            ? Rotate(draft.Source, new FlowSlots(draft.Tree, list).Spans, from, to)
+            : Lines(draft.Source, list, from, to);
         return draft.Commit("move in the list", edits, draft.With(path, old => old.WithItemMoved(from, to)));
     }
 

@@ -3,7 +3,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Removes an item from a list with the comments that belong to it and, where it was spaced, one run of blank lines.</summary>
+/// <summary>
+/// Removes an item from a list with the comments that belong to it and, where it was spaced, one run of blank lines.
+/// </summary>
 internal static class ItemRemoval
 {
     public static TextChange Of(YamlTree tree, YamlPath path, int index)
@@ -21,7 +23,8 @@ internal static class ItemRemoval
         if (!list.IsSequence) throw new CannotEdit($"{path} is not a list");
         foreach (var index in indices)
         {
-            if (index < 0 || index >= list.Items.Length) throw new CannotEdit($"there is no {path.Then(index)} in the file");
+            if (index < 0 || index >= list.Items.Length)
+                throw new CannotEdit($"there is no {path.Then(index)} in the file");
         }
 
         return list;
@@ -43,6 +46,8 @@ internal static class ItemRemoval
         if (list.Items.Length == 1) return OnlyOne.Remove(source, list, regions[0], "[]");
         var lines = regions[index];
         var own = TextEdit.Remove(source.WholeLines(lines.First, lines.Last));
-        return BlankLines.RunOf(source, regions, index) is { } run ? [own, TextEdit.Remove(source.WholeLines(run.First, run.Last))] : [own];
+        return BlankLines.RunOf(source, regions, index) is { } run
+            ? [own, TextEdit.Remove(source.WholeLines(run.First, run.Last))]
+            : [own];
     }
 }

@@ -2,7 +2,10 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Settles how a new collection is written where it is left to the neighbours: as the nearest one of its kind beside it.</summary>
+/// <summary>
+/// Settles how a new collection is written where it is left to the neighbours: as the nearest one of its kind beside
+/// it.
+/// </summary>
 internal static class NeighbourStyle
 {
     public static NewNode ForEntry(NewNode value, YamlNode? mapping) =>

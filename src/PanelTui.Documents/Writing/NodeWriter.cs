@@ -5,14 +5,17 @@ namespace PanelTui.Documents.Writing;
 
 /// <summary>Writes a new value in the layout of the file.</summary>
 /// <param name="layout">The file's layout.</param>
-/// <param name="isCautious">Whether to put every text in double quotes: the second try when the first does not read back right.</param>
+/// <param name="isCautious">
+/// Whether to put every text in double quotes: the second try when the first does not read back right.
+/// </param>
 internal sealed class NodeWriter(PageLayout layout, bool isCautious)
 {
     // A little less than the 1,024 that YAML allows a key on one line, quotes and escapes not counted.
     private const int MaxKeyLength = 150;
 
     /// <summary>The writers to try one after the other.</summary>
-    public static NodeWriter[] Both(PageLayout layout) => [new(layout, isCautious: false), new(layout, isCautious: true)];
+    public static NodeWriter[] Both(PageLayout layout) =>
+        [new(layout, isCautious: false), new(layout, isCautious: true)];
 
     /// <summary>A value after a key that stands in the given column.</summary>
     public Rendered BelowKey(NewNode node, int keyColumn) => node switch

@@ -3,7 +3,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>Removes the last remaining entry of a collection by indentation: an empty pair of brackets takes its place.</summary>
+/// <summary>
+/// Removes the last remaining entry of a collection by indentation: an empty pair of brackets takes its place.
+/// </summary>
 internal static class OnlyOne
 {
     /// <param name="source">The text.</param>

@@ -17,11 +17,14 @@ internal static class Quoting
         if (NeverFirst.Contains(text[0], StringComparison.Ordinal) || text[^1] == ':') return false;
         if (text[0] == '-' && (text.Length == 1 || !char.IsLetterOrDigit(text[1]))) return false;
         if (text.StartsWith("...", StringComparison.Ordinal) || text.Any(NeedsEscape)) return false;
-        if (text.Contains(": ", StringComparison.Ordinal) || text.Contains(" #", StringComparison.Ordinal)) return false;
+        if (text.Contains(": ", StringComparison.Ordinal) || text.Contains(" #", StringComparison.Ordinal))
+            return false;
         return !inFlow || !text.AsSpan().ContainsAny(FlowIndicators);
     }
 
-    /// <summary>Whether every reader takes the plain text for a text, not for a number, a boolean, a date or nothing.</summary>
+    /// <summary>
+    /// Whether every reader takes the plain text for a text, not for a number, a boolean, a date or nothing.
+    /// </summary>
     public static bool ReadsAsText(string text) =>
         ScalarText.Resolve(text) == CoreType.Text && !ScalarText.IsTrap(text);
 
@@ -49,7 +52,8 @@ internal static class Quoting
         _ => c.ToString(),
     };
 
-    private static string Hex(string prefix, int code, string format) => prefix + code.ToString(format, CultureInfo.InvariantCulture);
+    private static string Hex(string prefix, int code, string format) =>
+        prefix + code.ToString(format, CultureInfo.InvariantCulture);
 
     // What a schedule may not hold as it is, with tabs and line breaks, which quotes would fold.
     private static bool NeedsEscape(char c) =>

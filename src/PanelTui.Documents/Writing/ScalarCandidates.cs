@@ -2,7 +2,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Writing;
 
-/// <summary>The ways to write a scalar, best first. The guard around the edit takes the first that reads back right.</summary>
+/// <summary>
+/// The ways to write a scalar, best first. The guard around the edit takes the first that reads back right.
+/// </summary>
 internal static class ScalarCandidates
 {
     /// <param name="scalar">What is to be written.</param>

@@ -22,10 +22,12 @@ internal static class ScalarChange
     {
         if (node.Kind == YamlKind.Alias)
             throw new CannotEdit($"{path} repeats a value from elsewhere (*{node.Value}); change it where it is marked &{node.Value}");
-        if (!node.IsScalar) throw new CannotEdit($"{path} holds a {(node.IsMapping ? "mapping" : "list")}, not a single value");
+        if (!node.IsScalar)
+            throw new CannotEdit($"{path} holds a {(node.IsMapping ? "mapping" : "list")}, not a single value");
         if (node.Tag is not null && value.Meaning.Type != CoreType.Text)
             throw new CannotEdit($"{path} is marked as a text by the tag {draft.Source.Slice(TextSpan.Between(node.Start, node.PropsEnd)).Trim()}");
-        if (value is { Kind: ScalarKind.Plain, Text.Length: 0 }) throw new CannotEdit("an empty value is written by removing the entry");
+        if (value is { Kind: ScalarKind.Plain, Text.Length: 0 })
+            throw new CannotEdit("an empty value is written by removing the entry");
     }
 
     private static IEnumerable<TextEdit> Edits(Draft draft, YamlNode node, WrittenScalar written)

@@ -11,7 +11,8 @@ internal static class SourceLines
     public static int LineBefore(this SourceText source, int end) => source.Lines.LineOf(Math.Max(0, end - 1));
 
     /// <summary>The column from 0.</summary>
-    public static int ColumnOf(this SourceText source, int offset) => offset - source.Lines.StartOf(source.Lines.LineOf(offset));
+    public static int ColumnOf(this SourceText source, int offset) =>
+        offset - source.Lines.StartOf(source.Lines.LineOf(offset));
 
     /// <summary>Where the line's characters end, before its break.</summary>
     public static int EndOfLine(this SourceText source, int line) => source.LineSpan(line).End;
@@ -46,6 +47,15 @@ internal static class SourceLines
     public static int BlanksBefore(this SourceText source, int offset)
     {
         while (offset > 0 && source.Text[offset - 1] is ' ' or '\t') offset--;
+        return offset;
+    }
+
+    /// <summary>
+    /// Where the blanks end that stand right after the offset; a text with a final break has a character there.
+    /// </summary>
+    public static int AfterBlanks(this SourceText source, int offset)
+    {
+        while (source.Text[offset] is ' ' or '\t') offset++;
         return offset;
     }
 

@@ -12,7 +12,9 @@ internal sealed class AliasBudget(SourceText source)
     /// <summary>Values after all aliases are filled in; a schedule of 84 circuits has 3,000.</summary>
     public const int Nodes = 100_000;
 
-    /// <summary>Collections inside collections after all aliases are filled in: bounds the recursion of readers.</summary>
+    /// <summary>
+    /// Collections inside collections after all aliases are filled in: bounds the recursion of readers.
+    /// </summary>
     public const int Depth = 64;
 
     private readonly Dictionary<YamlNode, Extent> _known = [];
@@ -23,7 +25,8 @@ internal sealed class AliasBudget(SourceText source)
         if (node.Target is { } target) extent = extent.Around(ExtentOf(target, node));
         foreach (var child in node.Children) extent = extent.Around(Measure(child));
         if (extent.Nodes > Nodes) throw Problem(node, $"more than {Nodes:N0} values after the aliases are filled in");
-        if (extent.Depth > Depth) throw Problem(node, $"values are nested deeper than {Depth} levels after the aliases are filled in");
+        if (extent.Depth > Depth)
+            throw Problem(node, $"values are nested deeper than {Depth} levels after the aliases are filled in");
         foreach (var pair in node.Pairs.Where(Aliases.IsMerge)) CheckMerge(pair);
         return _known[node] = extent;
     }

@@ -2,13 +2,19 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>What a tree means once its aliases (<c>*name</c>) and merge keys (<c>&lt;&lt;</c>) are filled in. For reading only.</summary>
-/// <remarks>Call <see cref="Check"/> once for a tree before walking it this way: it rules out cycles and explosions.</remarks>
+/// <summary>
+/// What a tree means once its aliases (<c>*name</c>) and merge keys (<c>&lt;&lt;</c>) are filled in. For reading only.
+/// </summary>
+/// <remarks>
+/// Call <see cref="Check"/> once for a tree before walking it this way: it rules out cycles and explosions.
+/// </remarks>
 public static class Aliases
 {
     private const string MergeKey = "<<";
 
-    /// <exception cref="YamlProblem">An alias contains itself, too much comes of them, or <c>&lt;&lt;</c> names no mapping.</exception>
+    /// <exception cref="YamlProblem">
+    /// An alias contains itself, too much comes of them, or <c>&lt;&lt;</c> names no mapping.
+    /// </exception>
     public static void Check(YamlTree tree)
     {
         if (tree.Root is not null) new AliasBudget(tree.Source).Measure(tree.Root);
@@ -18,7 +24,8 @@ public static class Aliases
     public static YamlNode Resolve(YamlNode node) => node.Target ?? node;
 
     /// <summary>The values of a sequence, aliases resolved.</summary>
-    public static ImmutableArray<YamlNode> ItemsOf(YamlNode node) => [.. Resolve(node).Items.Select(item => Resolve(item.Value))];
+    public static ImmutableArray<YamlNode> ItemsOf(YamlNode node) =>
+        [.. Resolve(node).Items.Select(item => Resolve(item.Value))];
 
     /// <summary>
     /// The entries of a mapping, aliases resolved: its own first, then those that <c>&lt;&lt;</c> adds and that are not its own.
@@ -28,7 +35,7 @@ public static class Aliases
     {
         var pairs = Resolve(node).Pairs;
         var entries = ImmutableArray.CreateBuilder<EffectiveEntry>(pairs.Length);
-        entries.AddRange(pairs.Where(pair => !IsMerge(pair)).Select(pair => new EffectiveEntry(pair, Resolve(pair.Value), IsMerged: false)));
+        entries.AddRange(pairs.Where(pair => !IsMerge(pair)).Select(Own));
         var known = entries.Select(entry => entry.Key).ToHashSet(StringComparer.Ordinal);
         entries.AddRange(pairs.Where(IsMerge).SelectMany(MergedBy).Where(entry => known.Add(entry.Key)));
         return entries.DrainToImmutable();
@@ -39,6 +46,8 @@ public static class Aliases
     /// <summary>The mappings that the value of <c>&lt;&lt;</c> names: one, or a list of them.</summary>
     internal static ImmutableArray<YamlNode> MergeSources(YamlPair merge) =>
         Resolve(merge.Value) is { IsSequence: true } list ? ItemsOf(list) : [Resolve(merge.Value)];
+
+    private static EffectiveEntry Own(YamlPair pair) => new(pair, Resolve(pair.Value), IsMerged: false);
 
     private static IEnumerable<EffectiveEntry> MergedBy(YamlPair merge) =>
         from source in MergeSources(merge)

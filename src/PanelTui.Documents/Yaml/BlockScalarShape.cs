@@ -2,7 +2,10 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>The parts of a scalar after <c>|</c> or <c>&gt;</c>: where its indicators end, where its body ends, and how far it is indented.</summary>
+/// <summary>
+/// The parts of a scalar after <c>|</c> or <c>&gt;</c>: where its indicators end, where its body ends, and how far it
+/// is indented.
+/// </summary>
 /// <param name="HeaderEnd">Just after the indicators, before any comment on their line.</param>
 /// <param name="End">Just after the last character of the body: blank lines below are not part of it.</param>
 /// <param name="BodyIndent">Spaces before each line of the body.</param>

@@ -2,9 +2,13 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Finds what git leaves behind where two sides could not be merged, before it is misread as broken YAML.</summary>
+/// <summary>
+/// Finds what git leaves behind where two sides could not be merged, before it is misread as broken YAML.
+/// </summary>
 internal static class ConflictMarkers
 {
+    private const string Message = "unresolved merge conflict: choose one side and delete the marker lines";
+
     private static readonly string[] Starts = ["<<<<<<< ", "||||||| ", ">>>>>>> "];
 
     public static void Refuse(SourceText source)
@@ -15,7 +19,7 @@ internal static class ConflictMarkers
             foreach (var start in Starts)
             {
                 if (!text.StartsWith(start, StringComparison.Ordinal)) continue;
-                throw new YamlProblem("unresolved merge conflict: choose one side and delete the marker lines", new(line, 1), source.Lines.StartOf(line));
+                throw YamlProblem.At(source, source.Lines.StartOf(line), Message);
             }
         }
     }

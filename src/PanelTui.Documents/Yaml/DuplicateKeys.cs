@@ -3,7 +3,9 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Keys that one mapping holds twice. YAML forbids them; the tree keeps both, so that both can be shown.</summary>
+/// <summary>
+/// Keys that one mapping holds twice. YAML forbids them; the tree keeps both, so that both can be shown.
+/// </summary>
 public static class DuplicateKeys
 {
     public static ImmutableArray<DuplicateKey> Of(YamlTree tree) =>

@@ -4,7 +4,9 @@ using YamlDotNet.Core.Events;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Builds the tree of nodes from the parser's events, without recursion and within the limits. Places come later.</summary>
+/// <summary>
+/// Builds the tree of nodes from the parser's events, without recursion and within the limits. Places come later.
+/// </summary>
 internal sealed class EventTree(SourceText source, ParseLimits limits)
 {
     private readonly Stack<OpenCollection> _open = [];
@@ -44,7 +46,8 @@ internal sealed class EventTree(SourceText source, ParseLimits limits)
     private YamlNode AliasOf(AnchorAlias alias)
     {
         Count(alias);
-        if (++_aliases > limits.Aliases) throw Problem(alias, $"more than {limits.Aliases:N0} aliases (*name) in one file");
+        if (++_aliases > limits.Aliases)
+            throw Problem(alias, $"more than {limits.Aliases:N0} aliases (*name) in one file");
         return _anchors.TryGetValue(alias.Value.Value, out var target)
             ? new(YamlKind.Alias, YamlStyle.Plain, alias.Value.Value) { Target = target }
             : throw Problem(alias, $"*{alias.Value.Value} repeats a value marked &{alias.Value.Value}, but there is none above it");
@@ -63,7 +66,9 @@ internal sealed class EventTree(SourceText source, ParseLimits limits)
         Count(start);
         if (_open.Count >= limits.Depth) throw Problem(start, $"values are nested deeper than {limits.Depth} levels");
         var isMapping = start is MappingStart;
-        var isFlow = isMapping ? ((MappingStart)start).Style == MappingStyle.Flow : ((SequenceStart)start).Style == SequenceStyle.Flow;
+        var isFlow = isMapping
+            ? ((MappingStart)start).Style == MappingStyle.Flow
+            : ((SequenceStart)start).Style == SequenceStyle.Flow;
         _open.Push(new(Named(new(isMapping ? YamlKind.Mapping : YamlKind.Sequence, isFlow ? YamlStyle.Flow : YamlStyle.Block)
         {
             Anchor = AnchorOf(start),
@@ -88,7 +93,8 @@ internal sealed class EventTree(SourceText source, ParseLimits limits)
         if (++_nodes > limits.Nodes) throw Problem(read, $"more than {limits.Nodes:N0} keys and values in one file");
     }
 
-    private YamlProblem Problem(ParsingEvent read, string message) => YamlProblem.At(source, (int)read.Start.Index, message);
+    private YamlProblem Problem(ParsingEvent read, string message) =>
+        YamlProblem.At(source, (int)read.Start.Index, message);
 
     private static string? AnchorOf(NodeEvent read) => read.Anchor.IsEmpty ? null : read.Anchor.Value;
 

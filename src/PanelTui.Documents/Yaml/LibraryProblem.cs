@@ -4,7 +4,9 @@ using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Turns the YAML library's errors into sentences for someone who writes a schedule, at the place to look at.</summary>
+/// <summary>
+/// Turns the YAML library's errors into sentences for someone who writes a schedule, at the place to look at.
+/// </summary>
 internal static class LibraryProblem
 {
     public static YamlProblem Translate(SourceText source, RecordingScanner scanner, Exception error)
@@ -31,8 +33,9 @@ internal static class LibraryProblem
         var line = source.PositionOf(from).Line;
         if (source.Text.AsSpan(from, source.LineSpan(line).End - from).Contains(closing)) return null;
         var end = source.PositionOf(offset).Line;
-        var where = end > line ? $"before line {end}" : "on its line";
-        return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is not closed {where}", error);
+        var isLast = source.Text.AsSpan(offset).IsWhiteSpace();
+        var how = isLast ? "never closed" : end > line ? $"not closed before line {end}" : "not closed on its line";
+        return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is {how}", error);
     }
 
     private static Token? InnermostOpen(List<Token> tokens)

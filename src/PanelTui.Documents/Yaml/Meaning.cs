@@ -33,7 +33,9 @@ public abstract record Meaning
         some.Length == others.Length && some.Zip(others).All(pair => Same(pair.First, pair.Second));
 }
 
-/// <summary>A scalar: its type by the core schema and its text; of null the text is empty, however it is written.</summary>
+/// <summary>
+/// A scalar: its type by the core schema and its text; of null the text is empty, however it is written.
+/// </summary>
 public sealed record ScalarMeaning(CoreType Type, string Text) : Meaning
 {
     public static ScalarMeaning OfPlain(string text) =>
@@ -48,5 +50,7 @@ public sealed record SequenceMeaning(ImmutableArray<Meaning> Items) : Meaning;
 /// <summary>Keys and values, side by side in the file's order.</summary>
 public sealed record MappingMeaning(ImmutableArray<Meaning> Keys, ImmutableArray<Meaning> Values) : Meaning;
 
-/// <summary>What marks a node: its tag, its anchor, and which definition of that anchor's name it is, counted from 1.</summary>
+/// <summary>
+/// What marks a node: its tag, its anchor, and which definition of that anchor's name it is, counted from 1.
+/// </summary>
 public sealed record NodeMarks(string? Tag, string? Anchor, int Definition);

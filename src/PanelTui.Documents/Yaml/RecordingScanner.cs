@@ -3,7 +3,9 @@ using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Keeps every token that the parser consumes: dashes, colons and exact ends are in the tokens, not in the events.</summary>
+/// <summary>
+/// Keeps every token that the parser consumes: dashes, colons and exact ends are in the tokens, not in the events.
+/// </summary>
 internal sealed class RecordingScanner(Scanner inner) : IScanner
 {
     public List<Token> Tokens { get; } = new(512);

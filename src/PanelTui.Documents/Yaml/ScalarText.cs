@@ -3,7 +3,9 @@ namespace PanelTui.Documents.Yaml;
 /// <summary>What the characters of a scalar mean to readers of YAML, of version 1.2 and of the older 1.1.</summary>
 public static class ScalarText
 {
-    /// <summary>What a plain scalar is by the core schema of YAML 1.2.2, section 10.3.2: <c>no</c> and <c>12:30</c> are texts.</summary>
+    /// <summary>
+    /// What a plain scalar is by the core schema of YAML 1.2.2, section 10.3.2: <c>no</c> and <c>12:30</c> are texts.
+    /// </summary>
     public static CoreType Resolve(string plain) => plain switch
     {
         "" or "~" or "null" or "Null" or "NULL" => CoreType.Null,
@@ -45,8 +47,10 @@ public static class ScalarText
 
     private static bool IsInteger(string plain)
     {
-        if (plain.StartsWith("0o", StringComparison.Ordinal)) return plain.Length > 2 && plain.Skip(2).All(c => c is >= '0' and <= '7');
-        if (plain.StartsWith("0x", StringComparison.Ordinal)) return plain.Length > 2 && plain.Skip(2).All(char.IsAsciiHexDigit);
+        if (plain.StartsWith("0o", StringComparison.Ordinal))
+            return plain.Length > 2 && plain.Skip(2).All(c => c is >= '0' and <= '7');
+        if (plain.StartsWith("0x", StringComparison.Ordinal))
+            return plain.Length > 2 && plain.Skip(2).All(char.IsAsciiHexDigit);
         var digits = WithoutSign(plain);
         return digits.Length > 0 && !digits.ContainsAnyExceptInRange('0', '9');
     }

@@ -3,7 +3,9 @@ using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>Where a token stands. The library gives brackets and <c>...</c> no width, and lets some ends overshoot the text.</summary>
+/// <summary>
+/// Where a token stands. The library gives brackets and <c>...</c> no width, and lets some ends overshoot the text.
+/// </summary>
 internal static class TokenPlace
 {
     public static TextSpan Of(Token token, int textLength)

@@ -17,13 +17,17 @@ public sealed class YamlNode
 
     public YamlStyle Style { get; }
 
-    /// <summary>The text of a scalar as YAML reads it, or the name that an alias refers to; empty for a collection.</summary>
+    /// <summary>
+    /// The text of a scalar as YAML reads it, or the name that an alias refers to; empty for a collection.
+    /// </summary>
     public string Value { get; }
 
     /// <summary>The name after <c>&amp;</c>, if there is one.</summary>
     public string? Anchor { get; internal init; }
 
-    /// <summary>The tag with its prefix filled in (<c>!!str</c> is <c>tag:yaml.org,2002:str</c>), if one is written.</summary>
+    /// <summary>
+    /// The tag with its prefix filled in (<c>!!str</c> is <c>tag:yaml.org,2002:str</c>), if one is written.
+    /// </summary>
     public string? Tag { get; internal init; }
 
     public YamlNode? Parent { get; internal set; }
@@ -86,7 +90,8 @@ public sealed class YamlNode
     }
 
     /// <summary>The node and all below it, in the file's order.</summary>
-    public IEnumerable<YamlNode> DescendantsAndSelf() => Children.SelectMany(child => child.DescendantsAndSelf()).Prepend(this);
+    public IEnumerable<YamlNode> DescendantsAndSelf() =>
+        Children.SelectMany(child => child.DescendantsAndSelf()).Prepend(this);
 
     public override string ToString() => IsScalar ? Value : $"{Kind} {Span}";
 }

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>The way from the top of a file to a value, as <c>/circuits/3/breaker</c>: it outlives the tree it was made for.</summary>
+/// <summary>
+/// The way from the top of a file to a value, as <c>/circuits/3/breaker</c>: it outlives the tree it was made for.
+/// </summary>
 public sealed class YamlPath : IEquatable<YamlPath>
 {
     private YamlPath(ImmutableArray<YamlStep> steps) => Steps = steps;
@@ -32,7 +34,9 @@ public sealed class YamlPath : IEquatable<YamlPath>
 
     public YamlPath Then(YamlStep step) => new(Steps.Add(step));
 
-    /// <summary>The value at this path, or null. Aliases are not followed: the path leads through what is written.</summary>
+    /// <summary>
+    /// The value at this path, or null. Aliases are not followed: the path leads through what is written.
+    /// </summary>
     public YamlNode? Find(YamlTree tree) =>
         Steps.Aggregate(tree.Root, (node, step) => node is null ? null : step.From(node));
 

@@ -2,7 +2,9 @@ using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Yaml;
 
-/// <summary>A text that is not the YAML it should be. The message is a sentence without the place, which stands beside it.</summary>
+/// <summary>
+/// A text that is not the YAML it should be. The message is a sentence without the place, which stands beside it.
+/// </summary>
 #pragma warning disable CA1032, CA1710 // Without a place it would be no YamlProblem; and it is named for what it tells the user.
 public sealed class YamlProblem : Exception
 #pragma warning restore CA1032, CA1710

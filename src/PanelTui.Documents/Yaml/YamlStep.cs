@@ -25,7 +25,9 @@ public readonly record struct YamlStep
         ? node.ValueOf(Key)
         : _index >= 0 && _index < node.Items.Length ? node.Items[_index].Value : null;
 
-    /// <summary>As in a JSON pointer (RFC 6901): <c>~</c> and <c>/</c> in a key are written <c>~0</c> and <c>~1</c>.</summary>
+    /// <summary>
+    /// As in a JSON pointer (RFC 6901): <c>~</c> and <c>/</c> in a key are written <c>~0</c> and <c>~1</c>.
+    /// </summary>
     public override string ToString() => Key is null
         ? $"{_index}"
         : Key.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);

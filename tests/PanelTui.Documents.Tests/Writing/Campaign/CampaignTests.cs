@@ -23,6 +23,19 @@ public class CampaignTests(ITestOutputHelper output)
         tally.Refused.ShouldBeLessThan(tally.Accepted / 20);
     }
 
+    [Theory]
+    [InlineData(456)] // lines of text replaced by others
+    [InlineData(1361)] // a text that ends in a break, added at the end of a file without one
+    [InlineData(2350)] // lines kept by |+ moved to the end of such a file
+    [InlineData(3102)] // a value put into brackets that hold a line break
+    [InlineData(4336)] // an empty list in a list of empty lists becomes one of lines
+    public void A_file_that_once_broke_a_law_keeps_them_now(int seed)
+    {
+        var tally = new Tally();
+        Run(seed, tally);
+        tally.Broken.ShouldBeEmpty();
+    }
+
     private static void Run(int seed, Tally tally)
     {
         var dice = new Dice(~seed);

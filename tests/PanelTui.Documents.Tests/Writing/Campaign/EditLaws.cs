@@ -6,7 +6,9 @@ using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Tests.Writing.Campaign;
 
-/// <summary>What must hold of every edit, checked from outside. Each law returns what it found broken, or null.</summary>
+/// <summary>
+/// What must hold of every edit, checked from outside. Each law returns what it found broken, or null.
+/// </summary>
 internal static partial class EditLaws
 {
     public static string? Broken(RandomEdit edit, string before, string after, TextChange change) =>

@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Tests.Writing.Campaign;
 
-/// <summary>What a text says, as nested values; a second opinion that shares no code with the program's own meaning.</summary>
+/// <summary>
+/// What a text says, as nested values; a second opinion that shares no code with the program's own meaning.
+/// </summary>
 /// <param name="Marks">Tag and anchor.</param>
 /// <param name="What">A scalar's type and text, an alias, or the kind of a collection.</param>
 /// <param name="Parts">A list's items, or a mapping's keys and values in turn.</param>

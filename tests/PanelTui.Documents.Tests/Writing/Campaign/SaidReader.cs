@@ -3,7 +3,9 @@ using YamlDotNet.Core.Events;
 
 namespace PanelTui.Documents.Tests.Writing.Campaign;
 
-/// <summary>Reads what a text says from the parser's events alone: no places, no tokens, none of the program's code.</summary>
+/// <summary>
+/// Reads what a text says from the parser's events alone: no places, no tokens, none of the program's code.
+/// </summary>
 internal static class SaidReader
 {
     public static Said Read(string text)

@@ -1,0 +1,9 @@
+using PanelTui.Documents.Text;
+
+namespace PanelTui.Documents.Files;
+
+/// <summary>A file as it was read.</summary>
+/// <param name="Source">Its text.</param>
+/// <param name="State">What it was on disk, to be handed back when saving.</param>
+/// <param name="IsReadOnly">Whether saving it will be refused because it is write-protected.</param>
+public sealed record LoadedFile(SourceText Source, DiskState State, bool IsReadOnly);
