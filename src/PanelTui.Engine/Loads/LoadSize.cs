@@ -14,6 +14,12 @@ public sealed record LoadSize(Load Load, Placement Placement, VoltAmperes Each, 
 {
     private const decimal Root3 = 1.7320508075688772935274463415m;
 
+    /// <summary>A load that comes to more counts as this, so that no sum can overflow.</summary>
+    public static readonly VoltAmperes Most = new(Bounded.Most);
+
+    /// <summary>Whether it was cut down to <see cref="Most"/>.</summary>
+    public bool IsAtBound => Power >= Most;
+
     /// <summary>All that are alike.</summary>
     public VoltAmperes Power => new(Bounded.Product(Each.Value, Load.Count));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Rules.Branches;
 using PanelTui.Engine.Rules.Feeders;
 using PanelTui.Engine.Rules.Motors;
 using PanelTui.Engine.Rules.Panelboard;
@@ -27,6 +28,7 @@ public static class RuleBook
         new SourceDeviceBelowScenarioRule(),
         new LineToLineLoadOnOneLegSourceRule(),
         new MotorOutsideTableRule(),
+        new LoadOutOfBoundsRule(),
     ];
 
     /// <summary>Every finding: errors first, then by space; those about no space lead.</summary>

@@ -45,6 +45,15 @@ public class OtherRuleTests
         Sketch.Of(PanelSystem.Wye, Sketch.ThreePole(1, Sketch.Of(15.Hp))).ShouldPass("motor-outside-table");
     }
 
+    [Fact]
+    public void A_load_beyond_all_bounds_is_reported_for_it_is_cut_down()
+    {
+        Sketch.Of(Sketch.OnePole(1, Sketch.Of(999_999_999.VA))).ShouldPass("load-out-of-bounds");
+        Sketch.Of(Sketch.OnePole(1, Sketch.Of(1_000_000_000.VA))).ShouldBreak(
+            "load-out-of-bounds",
+            "Circuit 1 at space 1 has a load that comes to 1000000000 VA or more; it counts as that much.");
+    }
+
     private static Schedule Bonded(bool? bonded)
     {
         var schedule = Sketch.Of();

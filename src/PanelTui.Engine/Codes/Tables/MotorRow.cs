@@ -15,7 +15,7 @@ public sealed record MotorRow(Horsepower Output, ImmutableArray<decimal> Amperes
         var column = Nearest(columns, volts);
         foreach (var row in rows)
         {
-            if (row.Output.Value >= output.Value - Slack)
+            if (row.Output.Value + Slack >= output.Value)
                 return new TableCurrent(row.Amperes[column].A, row.Output, columns[column]);
         }
         return null;
@@ -24,10 +24,10 @@ public sealed record MotorRow(Horsepower Output, ImmutableArray<decimal> Amperes
     private static int Nearest(ImmutableArray<Volts> columns, Volts volts)
     {
         var nearest = 0;
-        for (var column = 1; column < columns.Length; column++)
-            nearest = Distance(columns[column], volts) < Distance(columns[nearest], volts) ? column : nearest;
+        while (nearest + 1 < columns.Length && volts > Between(columns[nearest], columns[nearest + 1]))
+            nearest++;
         return nearest;
     }
 
-    private static decimal Distance(Volts left, Volts right) => Math.Abs(left.Value - right.Value);
+    private static Volts Between(Volts lower, Volts higher) => new((lower.Value + higher.Value) / 2);
 }

@@ -17,9 +17,10 @@ public sealed class LineToLineLoadOnOneLegSourceRule : CodeRule
     public override IEnumerable<Finding> Check(RuleContext context) =>
         context.Schedule.Source?.Arrangement != SourceArrangement.InPhase
             ? []
-            : from circuit in context.Circuits
-              where context.Connected.Loads.Any(load =>
-                  load.Circuit.Ordinal == circuit.Ordinal && !load.Placement.IsToNeutral)
+            : from circuit in context.Connected.Loads
+                  .Where(load => !load.Placement.IsToNeutral)
+                  .Select(load => load.Circuit)
+                  .DistinctBy(circuit => circuit.Ordinal)
               select Found(
                   context,
                   circuit.Spaces,

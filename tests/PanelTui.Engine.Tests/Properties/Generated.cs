@@ -1,0 +1,131 @@
+using CsCheck;
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Tests.Properties;
+
+/// <summary>Schedules by chance: sensible ones, and ones that no electrician would write.</summary>
+internal static class Generated
+{
+    private static readonly Gen<LoadKind> Kind = Gen.Enum<LoadKind>();
+
+    private static readonly Gen<decimal> Figure = Gen.Int[0, 600_000].Select(hundredths => hundredths / 100m);
+
+    /// <summary>Also what only a slip of the hand writes.</summary>
+    private static readonly Gen<decimal> AnyFigure = Gen.Frequency(
+        (8, (IGen<decimal>)Figure), (1, Gen.OneOf(0m, -5m, 1e-28m, 1e20m, decimal.MaxValue, decimal.MinValue)));
+
+    private static readonly Gen<string?> Group = Gen.OneOf<string?>(null, null, null, "hvac", "shop");
+
+    /// <summary>Of the four systems.</summary>
+    public static readonly Gen<PanelSystem> System = Gen.OneOf([.. PanelSystem.All]);
+
+    /// <summary>Ordinary loads in ordinary places, on any system.</summary>
+    public static readonly Gen<Schedule> Sensible =
+        Gen.Select(System, CircuitFrom(Gen.Int[1, 42], Gen.Int[1, 3], LoadOf(Figure)).Array[0, 12], Basis).Select(
+            (system, circuits, basis) => basis with
+            {
+                Panel = new Panel { System = system, Spaces = 42 },
+                Circuits = Sketch.Numbered(circuits),
+            });
+
+    /// <summary>Anything that the types can hold.</summary>
+    public static readonly Gen<Schedule> Any = Gen.Select(
+        System,
+        CircuitFrom(Gen.OneOf(Gen.Int[1, 50], Gen.Const(int.MaxValue)), Gen.Int[-1, 5], LoadOf(AnyFigure)).Array[0, 12],
+        Basis,
+        AnySource,
+        Gen.Select(AnyFigure, AnyFigure, AnyFigure)).Select((system, circuits, basis, source, ratings) => basis with
+        {
+            Panel = new Panel
+            {
+                System = system,
+                Spaces = 20,
+                Bus = ratings.Item1.A,
+                Main = MainDevice.BreakerOf(ratings.Item2.A),
+                TandemSpaces = [17, 18],
+            },
+            Circuits = Sketch.Numbered(circuits),
+            Source = source,
+            Feeder = new Feeder { Ocpd = ratings.Item3.A },
+            Transfer = new TransferEquipment { Rating = ratings.Item1.A, IntegralOcpd = ratings.Item2 > 50 },
+        });
+
+    private static Gen<StandbySource> AnySource =>
+        Gen.Select(Gen.Enum<SourceArrangement>(), AnyFigure.Nullable(), AnyFigure.Nullable(), AnyFigure.Nullable()).Select(
+            (arrangement, continuous, perLeg, device) => new StandbySource
+            {
+                Kind = SourceKind.Generator,
+                Arrangement = arrangement,
+                Continuous = continuous?.W,
+                ContinuousPerLeg = perLeg?.W,
+                Ocpd = device?.A,
+            });
+
+    private static Gen<Schedule> Basis => Gen.Select(
+        Gen.Enum<CodeEdition>(), Gen.Enum<DemandMethodName>(), Scenario.Array[0, 3]).Select(
+            (edition, method, scenarios) => new Schedule
+            {
+                Panel = new Panel { System = PanelSystem.SplitPhase, Spaces = 42 },
+                Code = new CodeBasis { Edition = edition },
+                Demand = new DemandBasis { Method = method },
+                Scenarios = [.. scenarios],
+            });
+
+    private static Gen<Scenario> Scenario => Gen.Select(Gen.Bool, Ids, Ids, Id.Null()).Select(
+        (all, running, except, starting) => new Scenario
+        {
+            Name = "By chance",
+            RunsAll = all,
+            Running = [.. running],
+            Except = [.. except],
+            Starting = starting,
+        });
+
+    private static Gen<string> Id => Gen.Int[1, 12].Select(number => $"c{number}");
+
+    private static Gen<string[]> Ids => Id.Array[0, 6];
+
+    private static Gen<Circuit> CircuitFrom(Gen<int> space, Gen<int> poles, Gen<Load> load) =>
+        Gen.Select(space, Gen.Enum<SpaceHalf>(), poles, load.Array[0, 3], Gen.Int[0, 9]).Select(
+            (number, half, count, loads, chance) => new Circuit
+            {
+                Ordinal = 0,
+                Space = new SpaceNumber(number, chance < 2 ? half : SpaceHalf.Whole),
+                Id = chance < 7 ? $"c{number}" : null,
+                Breaker = new Breaker((5 * chance).A, count),
+                Loads = [.. loads],
+                IsSpare = chance == 9,
+                Standby = chance != 8,
+            });
+
+    private static Gen<Load> LoadOf(Gen<decimal> figure) => Gen.Select(
+        Kind, Rating(figure), Gen.Select(figure.Nullable(), figure.Nullable(), Gen.Int[1, 100]),
+        Gen.Select(Gen.Enum<Across>(), Gen.Int[0, 4], Group), Gen.Select(Gen.Int[0, 4], Gen.Int[1, 20], Gen.Bool)).Select(
+        (kind, rating, power, place, number) => new Load
+        {
+            Kind = kind,
+            Rating = rating,
+            Running = power.Item1?.W,
+            Volts = power.Item2 is { } volts && number.Item3 ? new Volts(volts) : null,
+            PowerFactor = new PowerFactor(power.Item3 / 100m),
+            Across = place.Item1,
+            Pole = place.Item2,
+            Group = place.Item3,
+            Count = number.Item1,
+            Outlets = number.Item2,
+            Continuous = number.Item3,
+            Start = Start.AtRunningCurrent,
+        });
+
+    private static Gen<LoadRating?> Rating(Gen<decimal> figure) => Gen.Select(figure, Gen.Int[0, 4]).Select(
+        (value, unit) => unit switch
+        {
+            0 => new LoadRating.InWatts(value.W),
+            1 => new LoadRating.InVoltAmperes(value.VA),
+            2 => new LoadRating.InAmperes((value / 100).A),
+            3 => new LoadRating.InHorsepower((value / 400).Hp),
+            _ => (LoadRating?)null,
+        });
+}
