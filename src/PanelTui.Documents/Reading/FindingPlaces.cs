@@ -17,6 +17,7 @@ internal static class FindingPlaces
         ["more-poles-than-legs"] = CircuitFields.Poles,
         ["tandem-not-listed-here"] = CircuitFields.Space,
         ["rating-not-standard"] = CircuitFields.Breaker,
+        ["load-out-of-bounds"] = CircuitFields.Loads,
         ["motor-outside-table"] = CircuitFields.Loads,
         ["line-to-line-load-on-one-leg-source"] = CircuitFields.Loads,
         ["bus-below-its-supply"] = PanelFields.Bus,
