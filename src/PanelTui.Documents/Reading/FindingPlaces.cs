@@ -4,7 +4,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>The key that each rule is about. A rule that is not here is shown at its circuit, or at the panel.</summary>
+/// <summary>
+/// The key that each rule is about. A rule that is not here is shown at its circuit, or at the panel.
+/// </summary>
 internal static class FindingPlaces
 {
     /// <summary>The one rule whose finding is about two circuits.</summary>

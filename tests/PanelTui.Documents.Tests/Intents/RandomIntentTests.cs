@@ -37,7 +37,7 @@ public class RandomIntentTests
         var circuit = dice.Next(6);
         return dice.Next(9) switch
         {
-            0 => AddCircuit.In(snapshot, NewCircuit.Of(Space(dice), "20 A", dice.Any(["Bench", "Fan: north", "", "no"]), NewLoad.Of("lighting", "100 W"))),
+            0 => AddCircuit.In(snapshot, NewCircuit.Of(Space(dice), "20 A", dice.Any(["Bench", "Fan: north", "no"]))),
             1 => RemoveCircuit.In(snapshot, circuit),
             2 => MoveCircuit.In(snapshot, circuit, Space(dice)),
             3 => SwapCircuits.In(snapshot, circuit, dice.Next(6)),

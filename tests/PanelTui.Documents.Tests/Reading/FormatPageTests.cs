@@ -12,7 +12,10 @@ public class FormatPageTests
     {
         Assert.SkipUnless(File.Exists(Page), "docs/format.md is not written yet.");
         var page = File.ReadAllText(Page);
-        FieldBook.All.Where(field => !page.Contains($"`{field.Key}`", StringComparison.Ordinal)).Select(field => field.Path).ShouldBeEmpty();
+        FieldBook.All
+            .Where(field => !page.Contains($"`{field.Key}`", StringComparison.Ordinal))
+            .Select(field => field.Path)
+            .ShouldBeEmpty();
     }
 
     [Fact]

@@ -4,19 +4,27 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Tests.Reading;
 
-/// <summary>Files made to break a reader, and thousands of schedules with characters gone wrong: always a schedule or an error.</summary>
+/// <summary>
+/// Files made to break a reader, and thousands of schedules with characters gone wrong: always a schedule or an
+/// error.
+/// </summary>
 public class HostileFileTests
 {
+    private const string Header = Schedules.Header + "circuits:\n";
+
+    private const string Circuit = "  - space: 1\n    breaker: 20 A\n    loads:\n";
+
     private const string Laughs =
         "a: &a [x,x,x,x,x,x,x,x,x]\nb: &b [*a,*a,*a,*a,*a,*a,*a,*a,*a]\nc: &c [*b,*b,*b,*b,*b,*b,*b,*b,*b]\n"
-        + "d: &d [*c,*c,*c,*c,*c,*c,*c,*c,*c]\ne: &e [*d,*d,*d,*d,*d,*d,*d,*d,*d]\nf: &f [*e,*e,*e,*e,*e,*e,*e,*e,*e]\n";
+        + "d: &d [*c,*c,*c,*c,*c,*c,*c,*c,*c]\ne: &e [*d,*d,*d,*d,*d,*d,*d,*d,*d]\n"
+        + "f: &f [*e,*e,*e,*e,*e,*e,*e,*e,*e]\n";
 
     public static TheoryData<string, string> Corpus => new()
     {
         { "brackets", new string('[', 100_000) },
-        { "braces", string.Concat(Enumerable.Repeat("{a: ", 20_000)) },
-        { "dashes", string.Concat(Enumerable.Repeat("- ", 50_000)) },
-        { "questions", string.Concat(Enumerable.Repeat("? ", 20_000)) },
+        { "braces", Repeated("{a: ", 20_000) },
+        { "dashes", Repeated("- ", 50_000) },
+        { "questions", Repeated("? ", 20_000) },
         { "laughs", Laughs },
         { "laughs in circuits", $"{Schedules.Header}{Laughs}circuits: *f\n" },
         { "a cycle", $"{Schedules.Header}circuits: &c [*c]\n" },
@@ -24,11 +32,11 @@ public class HostileFileTests
         { "a long scalar", $"{Schedules.Header}circuits: {new string('x', 3_000_000)}\n" },
         { "a million blank lines", $"{Schedules.Header}{new string('\n', 1_000_000)}" },
         { "many keys", string.Concat(Enumerable.Range(0, 100_000).Select(key => $"k{key}: 1\n")) },
-        { "many circuits", $"{Schedules.Header}circuits:\n{string.Concat(Enumerable.Repeat("  - {space: 1, breaker: 20 A}\n", 20_000))}" },
-        { "many loads", $"{Schedules.Header}circuits:\n  - space: 1\n    breaker: 20 A\n    loads:\n{string.Concat(Enumerable.Repeat("      - {kind: motor, rating: 1 hp}\n", 20_000))}" },
-        { "many ids", $"{Schedules.Header}circuits:\n{string.Concat(Enumerable.Repeat("  - {id: a, space: 1, breaker: 20 A}\n", 500))}" },
-        { "many documents", string.Concat(Enumerable.Repeat("---\na: 1\n", 50_000)) },
-        { "huge numbers", $"{Schedules.Header}circuits: [{{space: 99999999999999999999, breaker: 1e999 A, poles: 999999999999}}]\n" },
+        { "many circuits", $"{Header}{Repeated("  - {space: 1, breaker: 20 A}\n", 20_000)}" },
+        { "many loads", $"{Header}{Circuit}{Repeated("      - {kind: motor, rating: 1 hp}\n", 20_000)}" },
+        { "many ids", $"{Header}{Repeated("  - {id: a, space: 1, breaker: 20 A}\n", 500)}" },
+        { "many documents", Repeated("---\na: 1\n", 50_000) },
+        { "huge numbers", $"{Header}  - {{space: 99999999999999999999, breaker: 1e999 A, poles: 999999999999}}\n" },
         { "a long unknown key", $"{Schedules.Header}{new string('k', 900)}: 1\n" },
         { "tags", $"{Schedules.Header}circuits: !System.IO.FileInfo [!!python/object {{space: 1, breaker: 20 A}}]\n" },
     };
@@ -71,13 +79,20 @@ public class HostileFileTests
     }
 
     private static int Campaign(int usual) =>
-        Environment.GetEnvironmentVariable("PANELTUI_CAMPAIGN") is { } wanted ? int.Parse(wanted, CultureInfo.InvariantCulture) : usual;
+        Environment.GetEnvironmentVariable("PANELTUI_CAMPAIGN") is { } wanted
+            ? int.Parse(wanted, CultureInfo.InvariantCulture)
+            : usual;
 
-    /// <summary>Whether there is either a schedule without error or an error without schedule; a text that is none is an error, too.</summary>
+    /// <summary>
+    /// Whether there is either a schedule without error or an error without schedule; a text that is none is an
+    /// error, too.
+    /// </summary>
     private static bool Outcome(string text) => Try(text) is not { } snapshot
         || (snapshot.Diagnostics.Any(found => found.IsError) == snapshot.HasErrors
             && snapshot.Diagnostics.Length <= 100
             && snapshot.Diagnostics.All(found => found.Span.End <= text.Length && found.Span.Start >= 0));
+
+    private static string Repeated(string text, int times) => string.Concat(Enumerable.Repeat(text, times));
 
     private static Snapshot? Try(string text)
     {

@@ -1,3 +1,4 @@
+using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Tests.Reading;
@@ -34,7 +35,7 @@ public class LoadDefaultTests
     [Fact]
     public void Every_other_kind_needs_a_rating()
     {
-        foreach (var kind in Documents.Reading.Values.Choices.Load.Allowed.Except(["receptacle", "small-appliance", "laundry"]))
+        foreach (var kind in Choices.Load.Allowed.Except(["receptacle", "small-appliance", "laundry"]))
         {
             Schedules.Snapshot($"{Schedules.Header}circuits: [{{space: 1, breaker: 20 A, loads: [{{kind: {kind}}}]}}]")
                 .Diagnostics.ShouldHaveSingleItem().Code.ShouldBe("missing-key");
@@ -43,6 +44,8 @@ public class LoadDefaultTests
 
     [Fact]
     public void A_pole_of_the_breaker_can_be_named() =>
-        Schedules.Circuit("{space: 1, breaker: 20 A, poles: 2, loads: [{kind: lighting, rating: 1 A, across: line-neutral, pole: 2}]}")
-            .Loads[0].ShouldSatisfyAllConditions(load => load.Pole.ShouldBe(2), load => load.Across.ShouldBe(Across.LineToNeutral));
+        Schedules.Circuit(
+            "{space: 1, breaker: 20 A, poles: 2, loads: [{kind: other, rating: 1 A, across: line-neutral, pole: 2}]}")
+            .Loads[0].ShouldSatisfyAllConditions(load => load.Pole.ShouldBe(
+                2), load => load.Across.ShouldBe(Across.LineToNeutral));
 }

@@ -8,24 +8,33 @@ internal static class Mutation
 {
     private static readonly string[] Scraps =
     [
-        "", " ", "\n", "\t", ":", ": ", "- ", "#", "[", "]", "{", "}", ",", "\"", "'", "&a ", "*a", "<<: ", "!x ", "|", ">", "?", "%", "@",
-        "20", "A", "0", "-1", "½", "kW", "yes", "~", "null", "all", "1e9", "999999999999999999999999", "---\n", "\r", "  ", "\u00e9",
+        "", " ", "\n", "\t", ":", ": ", "- ", "#", "[", "]", "{", "}", ",", "\"", "'", "&a ", "*a", "<<: ", "!x ", "|",
+        ">", "?", "%", "@",
+        "20", "A", "0", "-1", "½", "kW", "yes", "~", "null", "all", "1e9", "999999999999999999999999",
+        "---\n", "\r", "  ", "\u00e9",
     ];
 
     private static readonly string[] Values =
     [
-        "20", "20 A", "0 A", "-5 A", "1.5 kW", "480 VA", "3 hp", "1/3 hp", "240 V", "60 ft", "18 m", "35 %", "120 %", "6x", "code G", "code O",
-        "4.2", "yes", "NO", "maybe", "all", "~", "", "[]", "{}", "[1, 2]", "{a: 1}", "5", "17a", "252", "253", "0", "3", "sort-lights", "pump",
-        "motor", "lighting", "receptacle", "spilt", "6 AWG Cu", "6 AWG", "2026-02-30", "14-50", "99999999999999999999", "1e9 W", "1,500 W", "1½ hp",
+        "20", "20 A", "0 A", "-5 A", "1.5 kW", "480 VA", "3 hp", "1/3 hp", "240 V",
+        "60 ft", "18 m", "35 %", "120 %", "6x", "code G", "code O",
+        "4.2", "yes", "NO", "maybe", "all", "~", "", "[]", "{}", "[1, 2]",
+        "{a: 1}", "5", "17a", "252", "253", "0", "3", "sort-lights", "pump",
+        "motor", "lighting", "receptacle", "spilt", "6 AWG Cu", "6 AWG", "2026-02-30",
+        "14-50", "99999999999999999999", "1e9 W", "1,500 W", "1½ hp",
     ];
 
     public static string Of(string text, Dice dice)
     {
-        for (var left = 1 + dice.Next(2); left > 0; left--) text = dice.One(2) ? One(text, dice) : WithValueChanged(text, dice);
+        for (var left = 1 + dice.Next(2); left > 0; left--) text = dice.One(2)
+            ? One(text, dice)
+            : WithValueChanged(text, dice);
         return text;
     }
 
-    /// <summary>What stands after a colon up to the next comma, brace or end of line gives way to another value.</summary>
+    /// <summary>
+    /// What stands after a colon up to the next comma, brace or end of line gives way to another value.
+    /// </summary>
     private static string WithValueChanged(string text, Dice dice)
     {
         if (text.Length == 0) return text;
@@ -38,9 +47,11 @@ internal static class Mutation
     public static (YamlPath Path, string Text) OfField(Dice dice)
     {
         var field = dice.Any(FieldBook.All);
-        var path = field.Path.Split('.').Aggregate(YamlPath.Root, (above, word) => word.EndsWith("[]", StringComparison.Ordinal)
-            ? above.Then(word[..^2]).Then(dice.Next(3))
-            : above.Then(word));
+        var path = field.Path.Split('.').Aggregate(
+            YamlPath.Root,
+            (above, word) => word.EndsWith("[]", StringComparison.Ordinal)
+                ? above.Then(word[..^2]).Then(dice.Next(3))
+                : above.Then(word));
         return (path, dice.One(3) ? field.Example : dice.One(2) ? dice.Any(Values) : Of(field.Example + " ", dice));
     }
 

@@ -2,8 +2,12 @@ using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Tests.Reading;
 
-/// <summary>A file of marked schedules, parted by `---`: `#~ rule-name` stands on each line that the rule must report.</summary>
-/// <remarks>A schedule without `schedule` or `panel` is completed below its last line, so that line numbers stay.</remarks>
+/// <summary>
+/// A file of marked schedules, parted by `---`: `#~ rule-name` stands on each line that the rule must report.
+/// </summary>
+/// <remarks>
+/// A schedule without `schedule` or `panel` is completed below its last line, so that line numbers stay.
+/// </remarks>
 internal sealed class RuleCase(string name)
 {
     private const string Mark = "#~";
@@ -11,7 +15,7 @@ internal sealed class RuleCase(string name)
     private readonly string[] _lines = File.ReadAllLines(Path.Combine(House.Cases("rules"), $"{name}.yaml"));
 
     public static IEnumerable<string> Names =>
-        Directory.GetFiles(House.Cases("rules"), "*.yaml").Select(path => Path.GetFileNameWithoutExtension(path)).Order(StringComparer.Ordinal);
+        House.NamesOf("rules");
 
     public IEnumerable<string> Expected =>
         from line in Enumerable.Range(0, _lines.Length)
@@ -36,9 +40,11 @@ internal sealed class RuleCase(string name)
     private static string Completed(string[] lines)
     {
         string[] header = ["schedule: 1", "panel: {system: 120/240 V 1ph 3W, spaces: 42}"];
-        var missing = header.Where(line => !lines.Any(one => one.StartsWith(line[..line.IndexOf(':', StringComparison.Ordinal)], StringComparison.Ordinal)));
+        var missing = header.Where(line => !lines.Any(one => KeyOf(one) == KeyOf(line)));
         return string.Concat(lines.Concat(missing).Select(line => $"{line}\n"));
     }
+
+    private static string KeyOf(string line) => line.Split(':')[0];
 
     private static IEnumerable<string> Findings(string text)
     {

@@ -3,7 +3,9 @@ using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Tests.Reading;
 
-/// <summary>The rules, in the user's own format: each file of tests/Cases/rules says on which lines which rule must speak.</summary>
+/// <summary>
+/// The rules, in the user's own format: each file of tests/Cases/rules says on which lines which rule must speak.
+/// </summary>
 public class RuleCaseTests
 {
     public static TheoryData<string> Cases => [.. RuleCase.Names];
