@@ -130,6 +130,7 @@ internal sealed class MappingReader
         if (ValueOf(field) is not { } node || !Is(node.IsScalar, node, field.Key, field.Expected)) return null;
         var outcome = field.Read(node.Value);
         if (!outcome.Succeeded) Wrong(field, node.Span, outcome.Problem);
+        else if (field.IsFreeText) ControlCharacters.Note(field, node, _diagnostics);
         return outcome;
     }
 

@@ -13,8 +13,6 @@ internal sealed class FreeTextForm(string words, int most = Limits.TextLength) :
             CultureInfo.InvariantCulture, $"has {length} characters; the most that a line of a label holds is {most}")),
         var line when line.AsSpan().IndexOfAny('\r', '\n') >= 0 =>
             Outcome.Refused<string>("has a line break in it; write it on one line"),
-        var line when line.FirstOrDefault(char.IsControl) is var control and not '\0' => Outcome.Refused<string>(
-            $"has the control character U+{(int)control:X4} in it; within double quotes a backslash is written twice"),
         var line => Outcome.Of(line),
     };
 }
