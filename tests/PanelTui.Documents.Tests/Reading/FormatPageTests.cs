@@ -24,7 +24,10 @@ public class FormatPageTests
     {
         Assert.SkipUnless(File.Exists(Page), "docs/format.md is not written yet.");
         var page = File.ReadAllText(Page);
-        FieldBook.All.Where(field => field.WhyNot("any other word") is not null).SelectMany(field => field.Allowed).Distinct()
+        FieldBook.All
+            .Where(field => field.WhyNot("any other word") is not null)
+            .SelectMany(field => field.Allowed)
+            .Distinct()
             .Where(word => !page.Contains(word, StringComparison.Ordinal)).ShouldBeEmpty();
     }
 }
