@@ -7,7 +7,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents;
 
-/// <summary>One version of a file and all that follows from its text. Immutable; the text alone decides the rest.</summary>
+/// <summary>
+/// One version of a file and all that follows from its text. Immutable; the text alone decides the rest.
+/// </summary>
 public sealed class Snapshot
 {
     private Snapshot(SourceText source, ScheduleReading reading)

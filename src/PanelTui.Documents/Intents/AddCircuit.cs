@@ -6,7 +6,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>Adds a circuit where the order of spaces in the file has it, else at the end, written like its neighbours.</summary>
+/// <summary>
+/// Adds a circuit where the order of spaces in the file has it, else at the end, written like its neighbours.
+/// </summary>
 public static class AddCircuit
 {
     public static Intended In(Snapshot snapshot, NewCircuit circuit)
@@ -19,8 +21,11 @@ public static class AddCircuit
         if ((refusal ?? loadRefusal) is { } reason) return Intended.Refused(reason);
         if (!loads.IsEmpty) entries = entries.Add(new(CircuitFields.Loads.Key, LoadNodes.List(snapshot, loads)));
         var space = circuit.TextOf(CircuitFields.Space.Key);
-        var title = circuit.TextOf(CircuitFields.Name.Key) is { Length: > 0 } name ? $"Add {name} at {space}" : $"Add a circuit at {space}";
-        return Attempt.Of(snapshot, title, tree => NewItem.Of(tree, Places.Circuits, IndexFor(tree, space), new NewMapping(entries)));
+        var title = circuit.TextOf(CircuitFields.Name.Key) is { Length: > 0 } name
+            ? $"Add {name} at {space}"
+            : $"Add a circuit at {space}";
+        return Attempt.Of(
+            snapshot, title, tree => NewItem.Of(tree, Places.Circuits, IndexFor(tree, space), new NewMapping(entries)));
     }
 
     /// <summary>Before the first circuit of a higher space, if the file lists spaces in order.</summary>
@@ -34,7 +39,8 @@ public static class AddCircuit
     }
 
     private static SpaceNumber? SpaceOf(YamlNode circuit) =>
-        Aliases.Resolve(circuit).ValueOf(CircuitFields.Space.Key) is { IsScalar: true } node && SpaceNumber.TryParse(node.Value, out var space)
+        Aliases.Resolve(circuit).ValueOf(CircuitFields.Space.Key) is { IsScalar: true } node
+        && SpaceNumber.TryParse(node.Value, out var space)
             ? space
             : null;
 }

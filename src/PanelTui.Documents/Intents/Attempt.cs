@@ -16,7 +16,9 @@ internal static class Attempt
         try
         {
             var change = Edits.InOrder(tree, title, edits);
-            var after = change.IsEmpty ? before : Snapshot.Of(before.Source.WithText(change.ApplyTo(before.Source.Text)));
+            var after = change.IsEmpty
+                ? before
+                : Snapshot.Of(before.Source.WithText(change.ApplyTo(before.Source.Text)));
             return NewErrors.First(before, after) is { } error ? Intended.Refused(error) : new(change, after, null);
         }
         catch (CannotEdit refusal)

@@ -22,10 +22,13 @@ internal static class Called
         return $"{(kind is null ? $"load {load + 1}" : $"the {kind}")} of {Circuit(snapshot, circuit)}";
     }
 
-    /// <summary>What the value at a path belongs to: ` of Cold room`; empty for the panel and what has one of its kind.</summary>
+    /// <summary>
+    /// What the value at a path belongs to: ` of Cold room`; empty for the panel and what has one of its kind.
+    /// </summary>
     public static string Owner(Snapshot snapshot, YamlPath path) => path.Steps switch
     {
-        [{ Key: "circuits" }, { Index: { } circuit }, { Key: "loads" }, { Index: { } load }, ..] => $" of {Load(snapshot, circuit, load)}",
+        [{ Key: "circuits" }, { Index: { } circuit }, { Key: "loads" }, { Index: { } load }, ..] =>
+            $" of {Load(snapshot, circuit, load)}",
         [{ Key: "circuits" }, { Index: { } circuit }, ..] => $" of {Circuit(snapshot, circuit)}",
         [{ Key: "scenarios" }, { Index: { } scenario }, ..] => $" of {Scenario(snapshot, scenario)}",
         [{ Key: { } section }, _, ..] => $" of the {section}",

@@ -4,7 +4,9 @@ using PanelTui.Documents.Reading.Fields;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>An id made of a circuit's name that no circuit has yet: `Sorting line lights` becomes `sorting-line-lights`.</summary>
+/// <summary>
+/// An id made of a circuit's name that no circuit has yet: `Sorting line lights` becomes `sorting-line-lights`.
+/// </summary>
 internal static class FreshId
 {
     /// <summary>Longer ids make scenarios hard to read.</summary>
@@ -31,7 +33,8 @@ internal static class FreshId
         var count = snapshot.Places.NodeAt(Places.Circuits)?.Items.Length ?? 0;
         for (var ordinal = 0; ordinal < count; ordinal++)
         {
-            if (snapshot.Places.NodeAt(Places.Circuit(ordinal).Then(CircuitFields.Id.Key)) is { IsScalar: true } id) taken.Add(id.Value);
+            var place = Places.Circuit(ordinal).Then(CircuitFields.Id.Key);
+            if (snapshot.Places.NodeAt(place) is { IsScalar: true } id) taken.Add(id.Value);
         }
 
         return taken;

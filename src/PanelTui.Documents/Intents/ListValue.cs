@@ -5,7 +5,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>Makes a list that is there hold the typed entries, entry by entry, so that its layout and comments stay.</summary>
+/// <summary>
+/// Makes a list that is there hold the typed entries, entry by entry, so that its layout and comments stay.
+/// </summary>
 internal static class ListValue
 {
     public static TextChange Of(YamlTree tree, YamlPath path, YamlNode list, Field field, string text)
@@ -22,9 +24,11 @@ internal static class ListValue
         return Edits.InOrder(tree, "", [.. edits]);
     }
 
-    private static Func<YamlTree, TextChange> Set(YamlPath path, NewScalar value) => tree => YamlEditor.SetScalar(tree, path, value);
+    private static Func<YamlTree, TextChange> Set(YamlPath path, NewScalar value) =>
+        tree => YamlEditor.SetScalar(tree, path, value);
 
-    private static Func<YamlTree, TextChange> Remove(YamlPath list, int index) => tree => YamlEditor.RemoveItem(tree, list, index);
+    private static Func<YamlTree, TextChange> Remove(YamlPath list, int index) =>
+        tree => YamlEditor.RemoveItem(tree, list, index);
 
     private static Func<YamlTree, TextChange> Insert(YamlPath list, int index, NewScalar value) =>
         tree => YamlEditor.InsertItem(tree, list, index, value);

@@ -5,13 +5,16 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>New loads as they are written: each in braces on one line, unless the file writes its loads line by line.</summary>
+/// <summary>
+/// New loads as they are written: each in braces on one line, unless the file writes its loads line by line.
+/// </summary>
 internal static class LoadNodes
 {
     public static (ImmutableArray<NewMapping> Loads, string? Refusal) Of(ImmutableArray<NewLoad> loads)
     {
         var read = loads.Select(load => Typing.Entries(LoadFields.Kind.Owner, load.Values)).ToImmutableArray();
-        return ([.. read.Select(load => new NewMapping(load.Entries))], read.Select(load => load.Refusal).FirstOrDefault(reason => reason is not null));
+        var refusal = read.Select(load => load.Refusal).FirstOrDefault(reason => reason is not null);
+        return ([.. read.Select(load => new NewMapping(load.Entries))], refusal);
     }
 
     public static NewSequence List(Snapshot snapshot, ImmutableArray<NewMapping> loads) =>

@@ -7,7 +7,8 @@ namespace PanelTui.Documents.Intents;
 /// <remarks>Without an `id` it gets one made of its name, so that moving it later loses no history.</remarks>
 public sealed record NewCircuit(ImmutableArray<TypedValue> Values, ImmutableArray<NewLoad> Loads)
 {
-    public static NewCircuit Of(SpaceNumber space, string breaker, string name = "", params ImmutableArray<NewLoad> loads) =>
+    public static NewCircuit Of(
+        SpaceNumber space, string breaker, string name = "", params ImmutableArray<NewLoad> loads) =>
         new([new("space", $"{space}"), new("name", name), new("breaker", breaker)], loads);
 
     public NewCircuit With(string key, string text) =>

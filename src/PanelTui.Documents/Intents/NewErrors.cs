@@ -3,7 +3,9 @@ using PanelTui.Documents.Reading;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>The errors that a change brings into a file; those that were there before are no reason to refuse it.</summary>
+/// <summary>
+/// The errors that a change brings into a file; those that were there before are no reason to refuse it.
+/// </summary>
 internal static partial class NewErrors
 {
     public static string? First(Snapshot before, Snapshot after)
@@ -20,7 +22,8 @@ internal static partial class NewErrors
         return null;
     }
 
-    private static IEnumerable<Diagnostic> Errors(Snapshot snapshot) => snapshot.Diagnostics.Where(found => found.IsError);
+    private static IEnumerable<Diagnostic> Errors(Snapshot snapshot) =>
+        snapshot.Diagnostics.Where(found => found.IsError);
 
     /// <summary>The sentence without line numbers, which shift when lines come and go.</summary>
     private static string Key(Diagnostic error) => LineNumber().Replace(error.Message, "line");

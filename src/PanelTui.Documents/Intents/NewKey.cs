@@ -5,7 +5,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Intents;
 
-/// <summary>Adds a key where the format's order has it among the keys that are there, with the sections around it.</summary>
+/// <summary>
+/// Adds a key where the format's order has it among the keys that are there, with the sections around it.
+/// </summary>
 internal static class NewKey
 {
     public static TextChange Of(YamlTree tree, YamlPath path, NewNode value)

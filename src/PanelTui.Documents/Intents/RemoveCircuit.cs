@@ -10,7 +10,7 @@ public static class RemoveCircuit
 {
     public static Intended In(Snapshot snapshot, int ordinal)
     {
-        var edits = new List<Func<YamlTree, TextChange>> { tree => YamlEditor.RemoveItem(tree, Places.Circuits, ordinal) };
+        List<Func<YamlTree, TextChange>> edits = [tree => YamlEditor.RemoveItem(tree, Places.Circuits, ordinal)];
         if (snapshot.Places.NodeAt(Places.Circuit(ordinal).Then(CircuitFields.Id.Key)) is { IsScalar: true } id)
             edits.AddRange(ScenarioMentions.Removing(snapshot, id.Value));
         return Attempt.Of(snapshot, $"Remove {Called.Circuit(snapshot, ordinal)}", [.. edits]);

@@ -18,7 +18,8 @@ internal static class ScenarioMentions
             select edit;
     }
 
-    private static IEnumerable<Func<YamlTree, TextChange>> Removing(Snapshot snapshot, YamlPath path, Field field, string id)
+    private static IEnumerable<Func<YamlTree, TextChange>> Removing(
+        Snapshot snapshot, YamlPath path, Field field, string id)
     {
         var node = path.Find(snapshot.Tree!);
         if (node is { IsScalar: true } && node.Value == id) return [Alone(path, field)];

@@ -45,8 +45,10 @@ public static class SetField
         return path.Find(tree) switch
         {
             null => NewKey.Of(tree, path, Typing.Node(field, text)),
-            { IsSequence: true } list when field.Shape == FieldShape.List => ListValue.Of(tree, path, list, field, text),
-            { IsScalar: true } when Typing.Node(field, text) is NewScalar scalar => YamlEditor.SetScalar(tree, path, scalar),
+            { IsSequence: true } list when field.Shape == FieldShape.List =>
+                ListValue.Of(tree, path, list, field, text),
+            { IsScalar: true } when Typing.Node(field, text) is NewScalar scalar =>
+                YamlEditor.SetScalar(tree, path, scalar),
             _ => Replace.Of(tree, path, Typing.Node(field, text)),
         };
     }

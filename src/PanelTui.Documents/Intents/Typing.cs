@@ -16,15 +16,20 @@ internal static class Typing
         ? List(field, Typed.List(text))
         : Scalar(field, text);
 
-    /// <summary>A mapping of the typed values in the order of the format, or the sentence that refuses one of them.</summary>
-    public static (ImmutableArray<NewEntry> Entries, string? Refusal) Entries(string owner, ImmutableArray<TypedValue> values)
+    /// <summary>
+    /// A mapping of the typed values in the order of the format, or the sentence that refuses one of them.
+    /// </summary>
+    public static (ImmutableArray<NewEntry> Entries, string? Refusal) Entries(
+        string owner, ImmutableArray<TypedValue> values)
     {
         var given = values.Where(value => !string.IsNullOrWhiteSpace(value.Text)).ToImmutableArray();
         var known = FieldBook.Of(owner);
         var stranger = given.Select(value => value.Key).FirstOrDefault(key => known.All(field => field.Key != key));
         if (stranger is not null) return ([], $"the format has no key {stranger} here");
-        var pairs = known.Join(given, field => field.Key, value => value.Key, (field, value) => (Field: field, value.Text)).ToImmutableArray();
-        return ([.. pairs.Select(pair => new NewEntry(pair.Field.Key, Node(pair.Field, pair.Text)))], FirstRefusal(pairs));
+        ImmutableArray<(Field Field, string Text)> pairs =
+            [.. known.Join(given, field => field.Key, value => value.Key, (field, value) => (field, value.Text))];
+        var entries = pairs.Select(pair => new NewEntry(pair.Field.Key, Node(pair.Field, pair.Text)));
+        return ([.. entries], FirstRefusal(pairs));
     }
 
     private static string? FirstRefusal(IEnumerable<(Field Field, string Text)> pairs) =>

@@ -52,7 +52,8 @@ internal static class CircuitReader
         foreach (var (place, node) in places.Where(place => !CircuitFields.Places.Allowed.Contains(place.Value)))
         {
             var hint = DidYouMean.Hint(place, CircuitFields.Places.Allowed);
-            circuit.Diagnostics.Note(DiagnosticCodes.UnknownPlace, node.Span, $"places names {Quoted.Of(place)}, which no rule knows{hint}");
+            circuit.Diagnostics.Note(
+                DiagnosticCodes.UnknownPlace, node.Span, $"places names {Quoted.Of(place)}, which no rule knows{hint}");
         }
 
         return [.. places.Select(place => place.Value).Distinct()];
@@ -63,7 +64,9 @@ internal static class CircuitReader
         if (read is { IsSpare: true, Loads.IsEmpty: false })
         {
             circuit.Diagnostics.Note(
-                DiagnosticCodes.SpareWithLoads, circuit.SpanOf(CircuitFields.Spare), "spare is yes, so the loads of this circuit are not counted");
+                DiagnosticCodes.SpareWithLoads,
+                circuit.SpanOf(CircuitFields.Spare),
+                "spare is yes, so the loads of this circuit are not counted");
         }
     }
 }

@@ -37,6 +37,9 @@ public static class DiagnosticCodes
     /// <summary>A spare breaker with loads, which are not counted.</summary>
     public const string SpareWithLoads = "spare-with-loads";
 
+    /// <summary>A character in a text that no one can see or type.</summary>
+    public const string ControlCharacter = "control-character";
+
     public const string TooMany = "too-many";
 
     /// <summary>How many diagnostics were left out.</summary>

@@ -4,7 +4,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>The key that each rule is about. A rule that is not here is shown at its circuit, or at the panel.</summary>
+/// <summary>
+/// The key that each rule is about. A rule that is not here is shown at its circuit, or at the panel.
+/// </summary>
 internal static class FindingPlaces
 {
     /// <summary>The one rule whose finding is about two circuits.</summary>
@@ -17,6 +19,7 @@ internal static class FindingPlaces
         ["more-poles-than-legs"] = CircuitFields.Poles,
         ["tandem-not-listed-here"] = CircuitFields.Space,
         ["rating-not-standard"] = CircuitFields.Breaker,
+        ["load-out-of-bounds"] = CircuitFields.Loads,
         ["motor-outside-table"] = CircuitFields.Loads,
         ["line-to-line-load-on-one-leg-source"] = CircuitFields.Loads,
         ["bus-below-its-supply"] = PanelFields.Bus,

@@ -4,7 +4,9 @@ using PanelTui.Documents.Reading.Values;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>Checks `schedule`: a later version may mean other things by the same words, so it is not read at all.</summary>
+/// <summary>
+/// Checks `schedule`: a later version may mean other things by the same words, so it is not read at all.
+/// </summary>
 internal static class FormatVersion
 {
     /// <summary>Whether there is any use in reading on.</summary>
@@ -13,7 +15,9 @@ internal static class FormatVersion
         if (!top.Has(TopFields.Schedule))
         {
             top.Diagnostics.Error(
-                DiagnosticCodes.MissingKey, top.Head, "the file does not say which version of the format it is in; write schedule: 1 as its first line");
+                DiagnosticCodes.MissingKey,
+                top.Head,
+                "the file does not say which version of the format it is in; write schedule: 1 as its first line");
             return true;
         }
 
@@ -23,10 +27,12 @@ internal static class FormatVersion
             return true;
         }
 
-        top.Diagnostics.Error(DiagnosticCodes.NewerVersion, node.Span, $"schedule {TopFields.Schedule.Read(node.Value).Problem}");
+        top.Diagnostics.Error(
+            DiagnosticCodes.NewerVersion, node.Span, $"schedule {TopFields.Schedule.Read(node.Value).Problem}");
         return false;
     }
 
     private static bool IsNewer(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var version) && version > VersionForm.Current;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var version)
+        && version > VersionForm.Current;
 }

@@ -2,7 +2,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>The largest value that each kind of quantity may have: what is above is a slip of the pen, and says so.</summary>
+/// <summary>
+/// The largest value that each kind of quantity may have: what is above is a slip of the pen, and says so.
+/// </summary>
 public static class Limits
 {
     /// <summary>In A: the last standard rating of 240.6(A).</summary>
@@ -29,7 +31,9 @@ public static class Limits
     /// <summary>In ft2: a building of a thousand feet by a thousand.</summary>
     public const decimal Area = 1_000_000;
 
-    /// <summary>In degrees C: above the highest insulation rating of the conductor tables, 250 C, from memory.</summary>
+    /// <summary>
+    /// In degrees C: above the highest insulation rating of the conductor tables, 250 C, from memory.
+    /// </summary>
     public const decimal Temperature = 250;
 
     /// <summary>In degrees C: colder than any place where people wire panels.</summary>

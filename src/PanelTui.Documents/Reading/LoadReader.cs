@@ -7,7 +7,9 @@ namespace PanelTui.Documents.Reading;
 /// <summary>Reads an entry of `loads`.</summary>
 internal static class LoadReader
 {
-    /// <summary>Common practice, no source: a motor started across the line draws about six times its full-load current.</summary>
+    /// <summary>
+    /// Common practice, no source: a motor started across the line draws about six times its full-load current.
+    /// </summary>
     private static readonly Start AcrossTheLine = new Start.Times(6);
 
     /// <param name="load">The entry.</param>
@@ -50,7 +52,8 @@ internal static class LoadReader
     {
         var pole = load.Value(LoadFields.Pole) ?? 1;
         if (pole <= poles) return pole;
-        load.Wrong(LoadFields.Pole, load.SpanOf(LoadFields.Pole), $"is {pole}; the breaker has {poles} {(poles == 1 ? "pole" : "poles")}");
+        var has = poles == 1 ? "1 pole" : $"{poles} poles";
+        load.Wrong(LoadFields.Pole, load.SpanOf(LoadFields.Pole), $"is {pole}; the breaker has {has}");
         return 1;
     }
 

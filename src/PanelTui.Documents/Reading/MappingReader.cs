@@ -44,9 +44,11 @@ internal sealed class MappingReader
         if (!_entries.TryGetValue(field.Key, out var entry)) return null;
         if (!IsNull(entry.Value)) return entry.Value;
         if (field.IsRequired)
-            _diagnostics.Error(DiagnosticCodes.MissingKey, entry.Pair.Key.Span, $"{field.Key} has no value; {Wanted(field)}");
+            _diagnostics.Error(
+                DiagnosticCodes.MissingKey, entry.Pair.Key.Span, $"{field.Key} has no value; {Wanted(field)}");
         else if (field.Shape is FieldShape.Value)
-            _diagnostics.Note(DiagnosticCodes.EmptyValue, entry.Pair.Key.Span, $"{field.Key} has no value and counts as not written");
+            _diagnostics.Note(
+                DiagnosticCodes.EmptyValue, entry.Pair.Key.Span, $"{field.Key} has no value and counts as not written");
         return null;
     }
 
@@ -60,7 +62,9 @@ internal sealed class MappingReader
         where T : class =>
         Outcome(field) is { Succeeded: true, Value: var value } ? value : null;
 
-    /// <summary>As <see cref="Value"/>, but a missing key is an error, and the stand-in only keeps the reading going.</summary>
+    /// <summary>
+    /// As <see cref="Value"/>, but a missing key is an error, and the stand-in only keeps the reading going.
+    /// </summary>
     public T Required<T>(ValueField<T> field, T standIn)
         where T : notnull
     {
@@ -103,10 +107,10 @@ internal sealed class MappingReader
     /// <summary>The mappings of a list below a key, with their places in it from 0.</summary>
     public IEnumerable<(int Index, MappingReader Entry)> Sections(SectionField field, string subject, int most)
     {
-        if (ValueOf(field) is not { } list || !Is(list.IsSequence, list, field.Key, "a list, each entry after a dash")) yield break;
+        if (ValueOf(field) is not { } list || !Is(list.IsSequence, list, field.Key, "a list, each entry after a dash"))
+            yield break;
         var entries = Aliases.ItemsOf(list);
-        if (entries.Length > most)
-            _diagnostics.Error(DiagnosticCodes.TooMany, entries[most].Span, $"{field.Key} has {entries.Length} entries; the most is {most}");
+        if (entries.Length > most) TooMany(field, entries.Length, most, entries[most].Span);
         for (var index = 0; index < Math.Min(entries.Length, most); index++)
         {
             if (Is(entries[index].IsMapping, entries[index], $"an entry of {field.Key}", "a mapping of keys to values"))
@@ -117,30 +121,39 @@ internal sealed class MappingReader
     public void Wrong(Field field, TextSpan span, string problem) =>
         _diagnostics.Error(DiagnosticCodes.BadValue, span, $"{field.Key} {problem}");
 
+    private void TooMany(Field field, int count, int most, TextSpan span) =>
+        _diagnostics.Error(DiagnosticCodes.TooMany, span, $"{field.Key} has {count} entries; the most is {most}");
+
     private Outcome<T>? Outcome<T>(ValueField<T> field)
         where T : notnull
     {
         if (ValueOf(field) is not { } node || !Is(node.IsScalar, node, field.Key, field.Expected)) return null;
         var outcome = field.Read(node.Value);
         if (!outcome.Succeeded) Wrong(field, node.Span, outcome.Problem);
+        else if (field.IsFreeText) ControlCharacters.Note(field, node, _diagnostics);
         return outcome;
     }
 
     private IEnumerable<YamlNode> Entries(Field field)
     {
-        if (ValueOf(field) is not { } node || !Is(!node.IsMapping, node, field.Key, $"a list, e.g. {field.Example}")) return [];
+        if (ValueOf(field) is not { } node || !Is(!node.IsMapping, node, field.Key, $"a list, e.g. {field.Example}"))
+            return [];
         return node.IsSequence ? Aliases.ItemsOf(node).Where(item => !IsNull(item)) : [node];
     }
 
     private bool Is(bool right, YamlNode node, string subject, string expected)
     {
-        if (!right)
-            _diagnostics.Error(DiagnosticCodes.WrongShape, new(node.Span.Start, 0), $"{subject} is {Shapes.Name(node)}; it must be {expected}");
-        return right;
+        if (right) return true;
+        _diagnostics.Error(
+            DiagnosticCodes.WrongShape,
+            new(node.Span.Start, 0),
+            $"{subject} is {Shapes.Name(node)}; it must be {expected}");
+        return false;
     }
 
     private static string Wanted(Field field) =>
         field.Example.Length > 0 ? $"give one, e.g. {field.Key}: {field.Example}" : $"give {field.Expected}";
 
-    private static bool IsNull(YamlNode node) => node.IsPlain && (node.Value is "" or "~" or "null" or "Null" or "NULL");
+    private static bool IsNull(YamlNode node) =>
+        node.IsPlain && (node.Value is "" or "~" or "null" or "Null" or "NULL");
 }

@@ -30,7 +30,8 @@ internal static class PanelReader
         foreach (var (space, node) in panel.List(PanelFields.TandemSpaces))
         {
             if (space <= spaces) yield return space;
-            else panel.Wrong(PanelFields.TandemSpaces, node.Span, $"names space {space}; the panel has {spaces} spaces");
+            else panel.Wrong(
+                PanelFields.TandemSpaces, node.Span, $"names space {space}; the panel has {spaces} spaces");
         }
     }
 }

@@ -32,15 +32,19 @@ internal sealed class ScenarioReader(ImmutableArray<string> ids)
         return Known(scenario, ScenarioFields.Starting, [(id, node)]).FirstOrDefault();
     }
 
-    private ImmutableArray<string> Known(MappingReader scenario, Field field, IEnumerable<(string Id, YamlNode Node)> named)
+    private ImmutableArray<string> Known(
+        MappingReader scenario, Field field, IEnumerable<(string Id, YamlNode Node)> named)
     {
         var known = ImmutableArray.CreateBuilder<string>();
         foreach (var (id, node) in named)
         {
             if (ids.Contains(id)) known.Add(id);
-            else scenario.Diagnostics.Error(DiagnosticCodes.UnknownCircuit, node.Span, $"{field.Key} names {Quoted.Of(id)}, but no circuit has this id{DidYouMean.Hint(id, ids)}");
+            else scenario.Diagnostics.Error(DiagnosticCodes.UnknownCircuit, node.Span, $"{field.Key} {Unknown(id)}");
         }
 
         return known.DrainToImmutable();
     }
+
+    private string Unknown(string id) =>
+        $"names {Quoted.Of(id)}, but no circuit has this id{DidYouMean.Hint(id, ids)}";
 }

@@ -6,7 +6,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>Reads a text as a schedule. It never throws on what a user wrote: a diagnostic says what is wrong.</summary>
+/// <summary>
+/// Reads a text as a schedule. It never throws on what a user wrote: a diagnostic says what is wrong.
+/// </summary>
 public static class ScheduleReader
 {
     public static ScheduleReading Read(SourceText source)
@@ -25,7 +27,9 @@ public static class ScheduleReader
     private static ScheduleReading Read(YamlTree tree)
     {
         var diagnostics = new DiagnosticList();
-        var schedule = TopMapping.Of(tree, diagnostics) is { } top && FormatVersion.IsReadable(top) ? Schedule(top, tree) : null;
+        var schedule = TopMapping.Of(tree, diagnostics) is { } top && FormatVersion.IsReadable(top)
+            ? Schedule(top, tree)
+            : null;
         var read = diagnostics.HasErrors ? null : schedule;
         return new(tree, read, diagnostics.InOrder(), new SourceMap(tree, read));
     }
@@ -38,9 +42,13 @@ public static class ScheduleReader
         {
             Panel = panel ?? new() { System = PanelSystem.SplitPhase, Spaces = SpaceNumber.Most },
             Code = top.Section(TopFields.Code, "code") is { } code ? CodeReader.Read(code) : CodeBasis.Default,
-            Demand = top.Section(TopFields.Demand, "demand") is { } demand ? DemandReader.Read(demand) : DemandBasis.Default,
+            Demand = top.Section(TopFields.Demand, "demand") is { } demand
+                ? DemandReader.Read(demand)
+                : DemandBasis.Default,
             Feeder = top.Section(TopFields.Feeder, "feeder") is { } feeder ? FeederReader.Read(feeder) : null,
-            Transfer = top.Section(TopFields.Transfer, "transfer") is { } transfer ? TransferReader.Read(transfer) : null,
+            Transfer = top.Section(TopFields.Transfer, "transfer") is { } transfer
+                ? TransferReader.Read(transfer)
+                : null,
             Source = top.Section(TopFields.Source, "source") is { } supply ? SourceReader.Read(supply) : null,
             Circuits = circuits,
             Scenarios = Scenarios(top, tree, circuits),
@@ -60,7 +68,8 @@ public static class ScheduleReader
         return circuits.DrainToImmutable();
     }
 
-    private static ImmutableArray<Scenario> Scenarios(MappingReader top, YamlTree tree, ImmutableArray<Circuit> circuits)
+    private static ImmutableArray<Scenario> Scenarios(
+        MappingReader top, YamlTree tree, ImmutableArray<Circuit> circuits)
     {
         var names = new UniqueNames(ScenarioFields.Name, "scenarios", tree, top.Diagnostics);
         var reader = new ScenarioReader([.. circuits.Select(circuit => circuit.Id).OfType<string>()]);

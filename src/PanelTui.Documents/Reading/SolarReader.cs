@@ -32,7 +32,13 @@ internal static class SolarReader
     {
         var hourly = solar.List(EnergyFields.Hourly).Select(hour => hour.Value).ToImmutableArray();
         if (solar.ValueOf(EnergyFields.Hourly) is { } node && hourly.Length != HoursOfDay)
-            solar.Wrong(EnergyFields.Hourly, node.Span, $"has {hourly.Length} powers that can be read; a day has {HoursOfDay} hours, the first from midnight");
+        {
+            solar.Wrong(
+                EnergyFields.Hourly,
+                node.Span,
+                $"has {hourly.Length} powers that can be read; a day has {HoursOfDay} hours, the first from midnight");
+        }
+
         return hourly;
     }
 }

@@ -7,7 +7,9 @@ using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>Where each fact of a schedule stands in its text: the schedule has no places, the tree has no meaning.</summary>
+/// <summary>
+/// Where each fact of a schedule stands in its text: the schedule has no places, the tree has no meaning.
+/// </summary>
 public sealed class SourceMap
 {
     /// <summary>Of a text that could not be read at all: everything is at its start.</summary>
@@ -22,7 +24,9 @@ public sealed class SourceMap
         _circuits = schedule?.Circuits ?? [];
     }
 
-    /// <summary>The place of a value, aliases and merge keys followed; where there is none, of what is next above it.</summary>
+    /// <summary>
+    /// The place of a value, aliases and merge keys followed; where there is none, of what is next above it.
+    /// </summary>
     public TextSpan SpanOf(YamlPath path)
     {
         var node = _root;
@@ -36,7 +40,8 @@ public sealed class SourceMap
     }
 
     /// <summary>The value at a path, aliases and merge keys followed; null where there is none.</summary>
-    public YamlNode? NodeAt(YamlPath path) => path.Steps.Aggregate(_root, (node, step) => node is null ? null : Below(node, step));
+    public YamlNode? NodeAt(YamlPath path) =>
+        path.Steps.Aggregate(_root, (node, step) => node is null ? null : Below(node, step));
 
     /// <summary>The place of a circuit by its place in the list, from 0.</summary>
     public TextSpan SpanOfCircuit(int ordinal) => SpanOf(YamlPath.Of(TopFields.Circuits.Key, ordinal));
@@ -64,7 +69,10 @@ public sealed class SourceMap
             : [.. circuits.Select(circuit => SpanOf(FindingPlaces.InCircuit(finding.Rule, circuit.Ordinal)))];
     }
 
-    /// <summary>Where two breakers meet, one of them may have nothing to do with the finding: the one that fits better counts.</summary>
+    /// <summary>
+    /// Where two breakers meet, one of them may have nothing to do with the finding: the one that fits better
+    /// counts.
+    /// </summary>
     private ImmutableArray<Circuit> CircuitsOf(Finding finding)
     {
         ImmutableArray<Circuit> exact = [.. _circuits.Where(circuit => circuit.Spaces.SequenceEqual(finding.Spaces))];

@@ -20,7 +20,9 @@ internal static class SourceReader
         Neutral = source.Value(SourceFields.Neutral),
         Gfci = source.Value(SourceFields.Gfci),
         Battery = source.Section(SourceFields.Battery, "battery") is { } battery ? BatteryReader.Read(battery) : null,
-        Charging = source.Section(SourceFields.Charging, "charging") is { } charging ? ChargingReader.Read(charging) : null,
+        Charging = source.Section(SourceFields.Charging, "charging") is { } charging
+            ? ChargingReader.Read(charging)
+            : null,
         Solar = source.Section(SourceFields.Solar, "solar") is { } solar ? SolarReader.Read(solar) : null,
     };
 }

@@ -11,7 +11,8 @@ internal static class TopMapping
         ReportDuplicateKeys(tree, diagnostics);
         if (tree.Root is not { } root || root.IsEmpty)
         {
-            diagnostics.Error(DiagnosticCodes.EmptyFile, default, "the file holds no schedule; start one with `paneltui new`");
+            diagnostics.Error(
+                DiagnosticCodes.EmptyFile, default, "the file holds no schedule; start one with `paneltui new`");
             return null;
         }
 
@@ -24,7 +25,9 @@ internal static class TopMapping
     {
         if (root.IsMapping) return true;
         diagnostics.Error(
-            DiagnosticCodes.WrongShape, new(root.Span.Start, 0), $"the file is {Shapes.Name(root)}; a schedule is keys with values, the first of them schedule: 1");
+            DiagnosticCodes.WrongShape,
+            new(root.Span.Start, 0),
+            $"the file is {Shapes.Name(root)}; a schedule is keys with values, the first of them schedule: 1");
         return false;
     }
 
@@ -46,10 +49,11 @@ internal static class TopMapping
     {
         foreach (var (key, first, second) in DuplicateKeys.Of(tree))
         {
+            var line = tree.Source.PositionOf(first.Start).Line;
             diagnostics.Error(
                 DiagnosticCodes.DuplicateKey,
                 second,
-                $"the key {Quoted.Of(key)} stands here and in line {tree.Source.PositionOf(first.Start).Line}; keep one of them",
+                $"the key {Quoted.Of(key)} stands here and in line {line}; keep one of them",
                 first);
         }
     }

@@ -13,11 +13,12 @@ internal sealed class UniqueNames(Field field, string entries, YamlTree tree, Di
     {
         if (entry.ValueOf(field) is not { IsScalar: true } node) return;
         if (_first.TryAdd(node.Value, node)) return;
-        var first = _first[node.Value];
+        var first = _first[node.Value].Span;
+        var line = tree.Source.PositionOf(first.Start).Line;
         diagnostics.Error(
             DiagnosticCodes.DuplicateName,
             node.Span,
-            $"{field.Key} is {Quoted.Of(node.Value)}, as in line {tree.Source.PositionOf(first.Span.Start).Line}; no two {entries} may have the same",
-            first.Span);
+            $"{field.Key} is {Quoted.Of(node.Value)}, as in line {line}; no two {entries} may have the same",
+            first);
     }
 }

@@ -5,7 +5,9 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Reading;
 
-/// <summary>Notes keys that the format does not have. They stay in the file; a mistyped one would be missed otherwise.</summary>
+/// <summary>
+/// Notes keys that the format does not have. They stay in the file; a mistyped one would be missed otherwise.
+/// </summary>
 internal static class UnknownKeys
 {
     public static void Note(
@@ -18,7 +20,8 @@ internal static class UnknownKeys
             diagnostics.Note(
                 DiagnosticCodes.UnknownKey,
                 entry.Pair.Key.Span,
-                $"{subject} has the key {Quoted.Of(entry.Key)}, which the format does not have and this program keeps as it is{hint}");
+                $"{subject} has the key {Quoted.Of(entry.Key)}, which the format does not have "
+                + $"and this program keeps as it is{hint}");
         }
     }
 

@@ -11,11 +11,12 @@ public static class Edits
     public static TextChange InOrder(YamlTree tree, string title, params ReadOnlySpan<Func<YamlTree, TextChange>> edits)
     {
         var all = new TextChange(title, []);
-        foreach (var edit in edits)
+        for (var index = 0; index < edits.Length; index++)
         {
-            var next = edit(tree);
+            var next = edits[index](tree);
             all = all.Then(next);
-            if (!next.IsEmpty) tree = YamlTree.Parse(tree.Source.WithText(next.ApplyTo(tree.Source.Text)));
+            var isLast = index == edits.Length - 1;
+            if (!isLast && !next.IsEmpty) tree = YamlTree.Parse(tree.Source.WithText(next.ApplyTo(tree.Source.Text)));
         }
 
         return all;

@@ -8,16 +8,32 @@ namespace PanelTui.Documents.Yaml;
 /// </summary>
 public static class DuplicateKeys
 {
-    public static ImmutableArray<DuplicateKey> Of(YamlTree tree) =>
-        tree.Root is null ? [] : [.. tree.Root.DescendantsAndSelf().SelectMany(Of)];
-
-    private static IEnumerable<DuplicateKey> Of(YamlNode node)
+    public static ImmutableArray<DuplicateKey> Of(YamlTree tree)
     {
-        var first = new Dictionary<string, TextSpan>(StringComparer.Ordinal);
-        foreach (var key in node.Pairs.Select(pair => pair.Key).Where(key => key.IsScalar))
+        var found = ImmutableArray.CreateBuilder<DuplicateKey>();
+        if (tree.Root is not null) Collect(tree.Root, new(StringComparer.Ordinal), found);
+        return found.DrainToImmutable();
+    }
+
+    /// <param name="node">Where to look, and below it; the parser bounds the depth.</param>
+    /// <param name="first">Used for one mapping after the other: this runs at every keystroke.</param>
+    /// <param name="found">Takes what is found.</param>
+    private static void Collect(YamlNode node, Dictionary<string, TextSpan> first, ImmutableArray<DuplicateKey>.Builder found)
+    {
+        first.Clear();
+        foreach (var pair in node.Pairs)
         {
-            if (!first.TryAdd(key.Value, key.Span)) yield return new(key.Value, first[key.Value], key.Span);
+            if (pair.Key.IsScalar && !first.TryAdd(pair.Key.Value, pair.Key.Span))
+                found.Add(new(pair.Key.Value, first[pair.Key.Value], pair.Key.Span));
         }
+
+        foreach (var pair in node.Pairs)
+        {
+            if (!pair.Key.IsScalar) Collect(pair.Key, first, found);
+            if (!pair.Value.IsScalar) Collect(pair.Value, first, found);
+        }
+
+        foreach (var item in node.Items) Collect(item.Value, first, found);
     }
 }
 

@@ -1,6 +1,5 @@
 using PanelTui.Documents.Text;
 using YamlDotNet.Core;
-using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
 
@@ -20,6 +19,7 @@ internal static class LibraryProblem
     private static int OffsetOf(SourceText source, RecordingScanner scanner, Exception error)
     {
         var reached = scanner.CurrentPosition;
+        if (IndentingTab.Find(source, scanner.Tokens, error) is { } tab) return tab;
         if (error is not YamlException yaml) return (int)Math.Min(reached.Index, source.Text.Length);
         var mark = LibrarySentences.PointsToEnd(error.Message) ? yaml.End : yaml.Start;
         return (int)Math.Min(mark.Line > 0 ? mark.Index : reached.Index, source.Text.Length);
@@ -27,26 +27,14 @@ internal static class LibraryProblem
 
     private static YamlProblem? UnclosedBracket(SourceText source, RecordingScanner scanner, int offset, Exception error)
     {
-        if (InnermostOpen(scanner.Tokens) is not { } open) return null;
-        var from = (int)open.Start.Index;
-        var closing = open is FlowMappingStart ? '}' : ']';
+        var reached = (int)Math.Clamp(scanner.CurrentPosition.Index, offset, source.Text.Length);
+        if (OpenBrackets.Innermost(source.Text, scanner.Tokens, reached) is not { } from) return null;
+        var closing = source.Text[from] == '{' ? '}' : ']';
         var line = source.PositionOf(from).Line;
         if (source.Text.AsSpan(from, source.LineSpan(line).End - from).Contains(closing)) return null;
         var end = source.PositionOf(offset).Line;
         var isLast = source.Text.AsSpan(offset).IsWhiteSpace();
         var how = isLast ? "never closed" : end > line ? $"not closed before line {end}" : "not closed on its line";
         return YamlProblem.At(source, from, $"the '{source.Text[from]}' here is {how}", error);
-    }
-
-    private static Token? InnermostOpen(List<Token> tokens)
-    {
-        var open = new Stack<Token>();
-        foreach (var token in tokens)
-        {
-            if (token is FlowMappingStart or FlowSequenceStart) open.Push(token);
-            else if (token is FlowMappingEnd or FlowSequenceEnd) open.TryPop(out _);
-        }
-
-        return open.TryPeek(out var innermost) ? innermost : null;
     }
 }

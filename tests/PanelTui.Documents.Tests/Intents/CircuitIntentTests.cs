@@ -19,12 +19,14 @@ public class CircuitIntentTests
     public void A_swap_gives_each_the_others_space()
     {
         var after = SwapCircuits.In(Shed.Snapshot, 0, 1).After.ShouldNotBeNull().Schedule.ShouldNotBeNull();
-        after.Circuits.Select(circuit => $"{circuit.Name} {circuit.Space}").ShouldBe(["Sorting lights 6", "Well pump 1"]);
+        after.Circuits.Select(circuit => $"{circuit.Name} {circuit.Space}")
+            .ShouldBe(["Sorting lights 6", "Well pump 1"]);
     }
 
     [Fact]
     public void A_new_circuit_stands_where_the_order_of_spaces_has_it_and_looks_like_its_neighbours() =>
-        Shed.Difference(AddCircuit.In(Shed.Snapshot, NewCircuit.Of(new(3), "20 A", "Cold room fan", NewLoad.Of("motor", "1/2 hp"))))
+        Shed.Difference(AddCircuit.In(
+            Shed.Snapshot, NewCircuit.Of(new(3), "20 A", "Cold room fan", NewLoad.Of("motor", "1/2 hp"))))
             .ShouldBe(
                 """
                 +   - id: cold-room-fan
@@ -47,17 +49,21 @@ public class CircuitIntentTests
     [Theory]
     [InlineData("schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 20}\n")]
     [InlineData("schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 20}\ncircuits:\n")]
-    [InlineData("schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 20}\ncircuits: []   # none yet\nscenarios: []\n")]
+    [InlineData(
+        "schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 20}\ncircuits: []   # none yet\nscenarios: []\n")]
     public void The_first_circuit_finds_its_place(string text) =>
-        AddCircuit.In(Schedules.Snapshot(text), NewCircuit.Of(new(1), "15 A", "Lights", NewLoad.Of("lighting", "100 W")))
-            .After.ShouldNotBeNull().Schedule.ShouldNotBeNull().Circuits.ShouldHaveSingleItem().Loads.Length.ShouldBe(1);
+        AddCircuit.In(
+            Schedules.Snapshot(text), NewCircuit.Of(new(1), "15 A", "Lights", NewLoad.Of("lighting", "100 W")))
+            .After.ShouldNotBeNull().Schedule.ShouldNotBeNull().Circuits.ShouldHaveSingleItem()
+            .Loads.Length.ShouldBe(1);
 
     [Fact]
     public void A_file_in_braces_gets_its_new_circuit_in_braces()
     {
         var file = Schedules.Snapshot($"{Schedules.Header}circuits:\n  - {{space: 1, breaker: 20 A}}\n");
         AddCircuit.In(file, NewCircuit.Of(new(2), "20 A", "Bench", NewLoad.Of("receptacle"))).After.ShouldNotBeNull()
-            .Source.Text.ShouldEndWith("  - {id: bench, space: 2, name: Bench, breaker: 20 A, loads: [{kind: receptacle}]}\n");
+            .Source.Text.ShouldEndWith(
+                "  - {id: bench, space: 2, name: Bench, breaker: 20 A, loads: [{kind: receptacle}]}\n");
     }
 
     [Fact]
@@ -77,7 +83,9 @@ public class CircuitIntentTests
     [Fact]
     public void A_scenario_that_ran_the_removed_circuit_alone_runs_nothing()
     {
-        var file = Schedules.Snapshot($"{Schedules.Header}circuits:\n  - {{id: a, space: 1, breaker: 20 A}}\nscenarios:\n  - name: One\n    running: a\n");
+        var file = Schedules.Snapshot(
+            $"{Schedules.Header}circuits:\n  - {{id: a, space: 1, breaker: 20 A}}\n"
+            + "scenarios:\n  - name: One\n    running: a\n");
         var after = RemoveCircuit.In(file, 0).After.ShouldNotBeNull().Schedule.ShouldNotBeNull();
         after.Scenarios.ShouldHaveSingleItem().RunsAll.ShouldBeFalse();
         after.Scenarios[0].Running.ShouldBeEmpty();
@@ -85,15 +93,18 @@ public class CircuitIntentTests
 
     [Fact]
     public void A_load_is_added_after_the_others() =>
-        Shed.Difference(AddLoad.In(Shed.Snapshot, 0, NewLoad.Of("receptacle"))).ShouldBe("+       - {kind: receptacle}");
+        Shed.Difference(AddLoad.In(Shed.Snapshot, 0, NewLoad.Of("receptacle")))
+            .ShouldBe("+       - {kind: receptacle}");
 
     [Fact]
     public void With_the_last_load_goes_the_list() =>
-        Shed.Difference(RemoveLoad.In(Shed.Snapshot, 0, 0)).ShouldBe("-     loads:\n-       - {kind: lighting, rating: 480 W}");
+        Shed.Difference(RemoveLoad.In(Shed.Snapshot, 0, 0))
+            .ShouldBe("-     loads:\n-       - {kind: lighting, rating: 480 W}");
 
     [Fact]
     public void A_load_without_a_rating_is_refused() =>
-        AddLoad.In(Shed.Snapshot, 0, NewLoad.Of("motor")).Refusal.ShouldBe("this load has no rating; give one, e.g. rating: 480 W");
+        AddLoad.In(Shed.Snapshot, 0, NewLoad.Of("motor")).Refusal
+            .ShouldBe("this load has no rating; give one, e.g. rating: 480 W");
 
     [Fact]
     public void A_load_takes_the_value_that_is_typed() =>
@@ -113,7 +124,8 @@ public class CircuitIntentTests
     {
         var broken = Schedules.Snapshot(Shed.Text.Replace("breaker: 15 A", "breaker: 15", StringComparison.Ordinal));
         MoveCircuit.In(broken, 1, new SpaceNumber(8)).IsPossible.ShouldBeTrue();
-        SetField.In(broken, Places.Circuit(0).Then("breaker"), "15 A").After.ShouldNotBeNull().HasErrors.ShouldBeFalse();
+        SetField.In(broken, Places.Circuit(0).Then("breaker"), "15 A").After.ShouldNotBeNull()
+            .HasErrors.ShouldBeFalse();
         SetField.In(broken, Places.Circuit(1).Then("id"), "lights").IsPossible.ShouldBeFalse();
     }
 

@@ -1,5 +1,5 @@
 using PanelTui.Documents.Intents;
-using PanelTui.Documents.Yaml;
+using PanelTui.Documents.Tests.Reading;
 
 namespace PanelTui.Documents.Tests.Intents;
 
@@ -17,14 +17,17 @@ public class SetFieldTests
     [InlineData("/panel/bus", "", "-   bus: 125 A    # from the label")]
     [InlineData("/panel/tandem_spaces", "17, 18", "+   tandem_spaces: [17, 18]")]
     [InlineData("/feeder/length", "45 ft", "+ feeder:\n+   length: 45 ft")]
-    [InlineData("/circuits/0/loads/0/continuous", "yes", "-       - {kind: lighting, rating: 480 W}\n+       - {kind: lighting, rating: 480 W, continuous: yes}")]
+    [InlineData(
+        "/circuits/0/loads/0/continuous",
+        "yes",
+        "-       - {kind: lighting, rating: 480 W}\n+       - {kind: lighting, rating: 480 W, continuous: yes}")]
     [InlineData("/scenarios/0/running", "lights", "-     running: [lights, pump]\n+     running: [lights]")]
     [InlineData("/scenarios/0/running", "pump, lights", "-     running: [lights, pump]\n+     running: [pump, lights]")]
     [InlineData("/scenarios/0/running", "all", "-     running: [lights, pump]\n+     running: [all]")]
     [InlineData("/scenarios/0/except", "pump", "+     except: [pump]")]
     [InlineData("/circuits/0/wire", "", "")]
     public void A_field_changes_its_own_line_and_no_other(string path, string text, string difference) =>
-        Shed.Difference(SetField.In(Shed.Snapshot, Path(path), text)).ShouldBe(difference);
+        Shed.Difference(SetField.In(Shed.Snapshot, Schedules.Path(path), text)).ShouldBe(difference);
 
     [Theory]
     [InlineData("/panel/bus", "125", "bus is \"125\", a number without a unit; write it with its unit, e.g. 125 A")]
@@ -34,21 +37,24 @@ public class SetFieldTests
     [InlineData("/circuits/1/id", "", "running names \"pump\", but no circuit has this id")]
     [InlineData("/circuits/0/loads/0/rating", "", "this load has no rating; give one, e.g. rating: 480 W")]
     [InlineData("/circuits/0/loads/0/pole", "2", "pole is 2; the breaker has 1 pole")]
-    [InlineData("/scenarios/0/starting", "pmp", "starting names \"pmp\", but no circuit has this id; did you mean pump?")]
+    [InlineData(
+        "/scenarios/0/starting", "pmp", "starting names \"pmp\", but no circuit has this id; did you mean pump?")]
     [InlineData("/source/battery/usable", "12 kWh", "source has no kind; give one, e.g. kind: inverters")]
     public void A_value_that_cannot_stand_is_refused_with_the_reason(string path, string text, string reason) =>
-        SetField.In(Shed.Snapshot, Path(path), text).Refusal.ShouldBe(reason);
+        SetField.In(Shed.Snapshot, Schedules.Path(path), text).Refusal.ShouldBe(reason);
 
     [Fact]
     public void Keys_that_make_sense_only_together_come_together() =>
         Shed.Difference(SetField.In(
             Shed.Snapshot,
             "Charge from the grid",
-            (Path("/source/kind"), "inverters"),
-            (Path("/source/charging/power"), "3 kW"),
-            (Path("/source/charging/starts_at"), "25 %"),
-            (Path("/source/charging/stops_at"), "30 %")))
-            .ShouldBe("+ source:\n+   kind: inverters\n+   charging:\n+     power: 3 kW\n+     starts_at: 25 %\n+     stops_at: 30 %");
+            (Schedules.Path("/source/kind"), "inverters"),
+            (Schedules.Path("/source/charging/power"), "3 kW"),
+            (Schedules.Path("/source/charging/starts_at"), "25 %"),
+            (Schedules.Path("/source/charging/stops_at"), "30 %")))
+            .ShouldBe(
+                "+ source:\n+   kind: inverters\n+   charging:\n"
+                + "+     power: 3 kW\n+     starts_at: 25 %\n+     stops_at: 30 %");
 
     [Theory]
     [InlineData("/panel/fault_current", "5 kA", "Set fault current of the panel to 5 kA")]
@@ -57,8 +63,5 @@ public class SetFieldTests
     [InlineData("/circuits/1/loads/0/rating", "2 hp", "Set rating of the motor of Well pump to 2 hp")]
     [InlineData("/scenarios/0/name", "Dawn", "Set name of Night to Dawn")]
     public void A_change_is_called_what_the_user_would_call_it(string path, string text, string title) =>
-        SetField.In(Shed.Snapshot, Path(path), text).Change.ShouldNotBeNull().Title.ShouldBe(title);
-
-    private static YamlPath Path(string text) => text.Split('/', StringSplitOptions.RemoveEmptyEntries)
-        .Aggregate(YamlPath.Root, (path, step) => int.TryParse(step, out var index) ? path.Then(index) : path.Then(step));
+        SetField.In(Shed.Snapshot, Schedules.Path(path), text).Change.ShouldNotBeNull().Title.ShouldBe(title);
 }

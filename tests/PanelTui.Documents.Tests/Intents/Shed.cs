@@ -51,7 +51,8 @@ internal static class Shed
     {
         var head = before.Zip(after).TakeWhile(pair => pair.First == pair.Second).Count();
         var most = Math.Min(before.Length, after.Length) - head;
-        var tail = before.Reverse().Zip(after.Reverse()).Take(most).TakeWhile(pair => pair.First == pair.Second).Count();
+        var ends = before.Reverse().Zip(after.Reverse()).Take(most);
+        var tail = ends.TakeWhile(pair => pair.First == pair.Second).Count();
         var gone = before[head..^tail].Select(line => $"- {line}".TrimEnd());
         var come = after[head..^tail].Select(line => $"+ {line}".TrimEnd());
         return string.Join('\n', gone.Concat(come));

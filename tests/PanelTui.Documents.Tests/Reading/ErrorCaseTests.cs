@@ -4,11 +4,14 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Tests.Reading;
 
-/// <summary>Broken files of tests/Cases/errors, and the exact sentences that lie beside them. PANELTUI_ACCEPT=1 writes those.</summary>
+/// <summary>
+/// Broken files of tests/Cases/errors, and the exact sentences that lie beside them. PANELTUI_ACCEPT=1 writes
+/// those.
+/// </summary>
 public class ErrorCaseTests
 {
     public static TheoryData<string> Cases =>
-        [.. Directory.GetFiles(House.Cases("errors"), "*.yaml").Select(path => Path.GetFileNameWithoutExtension(path)!).Order(StringComparer.Ordinal)];
+        [.. House.NamesOf("errors")];
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -4,7 +4,9 @@ using System.Text;
 
 namespace PanelTui.Documents.Tests.Reading;
 
-/// <summary>Every fact of a schedule in words, so that two schedules can be compared; lists inside records would not be.</summary>
+/// <summary>
+/// Every fact of a schedule in words, so that two schedules can be compared; lists inside records would not be.
+/// </summary>
 internal static class Facts
 {
     public static string Of(object? value)
@@ -28,7 +30,8 @@ internal static class Facts
                 break;
             case not null when HasFacts(value.GetType()) && depth < 8:
                 facts.Append(value.GetType().Name).Append('{');
-                foreach (var fact in FactsOf(value.GetType())) Append(facts.Append(fact.Name).Append('='), fact.GetValue(value), depth + 1);
+                foreach (var fact in FactsOf(value.GetType()))
+                    Append(facts.Append(fact.Name).Append('='), fact.GetValue(value), depth + 1);
                 facts.Append('}');
                 break;
             default:

@@ -77,7 +77,9 @@ public class FieldBookTests
     public void A_place_in_a_file_leads_to_its_field() =>
         FieldBook.At(YamlPath.Of("circuits", 3, "loads", 0, "kind")).ShouldBe(LoadFields.Kind);
 
-    /// <summary>Taking these away leaves names in the file that no circuit has, or a load without what it needs.</summary>
+    /// <summary>
+    /// Taking these away leaves names in the file that no circuit has, or a load without what it needs.
+    /// </summary>
     private static bool NeededByOthers(string path) =>
         path is "circuits" or "circuits[].id" or "circuits[].poles" or "circuits[].loads[].rating";
 

@@ -25,19 +25,28 @@ public class RefusedQuantityTests
     [InlineData("+5 A", "is \"+5 A\", which is not a number that can be read; write it like 20 or 2.5")]
     [InlineData("5. A", "is \"5. A\", which is not a number that can be read; write it like 20 or 2.5")]
     [InlineData("99999999999999999999 A", "is \"99999999999999999999 A\", which has more digits than any nameplate")]
-    [InlineData("20 A\u001b[2J", "is \"20 A\\u{1B}[2J\", and \"A\\u{1B}[2J\" is no unit for a current; write A or kA, e.g. 20 A")]
+    [InlineData(
+        "20 A\u001b[2J",
+        "is \"20 A\\u{1B}[2J\", and \"A\\u{1B}[2J\" is no unit for a current; write A or kA, e.g. 20 A")]
     public void A_current_that_cannot_be_read_says_what_was_found_and_what_to_write(string text, string sentence) =>
         Forms.Handle.Read(text).Problem.ShouldBe(sentence);
 
     [Theory]
     [InlineData("1½ hp", "is \"1½ hp\", which has a fraction in one character; write 1 1/2 hp")]
     [InlineData("½ hp", "is \"½ hp\", which has a fraction in one character; write 1/2 hp")]
-    [InlineData("480", "is \"480\", a number without a unit; write it as on the nameplate, e.g. 480 W, 480 VA, 480 A or 480 hp")]
-    [InlineData("12000 BTU/h", "is \"12000 BTU/h\", a cooling or heating capacity and no electrical rating; a nameplate rating in W, kW, VA, kVA, A or hp is expected, e.g. 480 W")]
-    [InlineData("1 mW", "is \"1 mW\", a power in milliwatts; a nameplate rating in W, kW, VA, kVA, A or hp is expected, e.g. 480 W")]
-    [InlineData("1 MW", "is \"1 MW\", a power in megawatts; a nameplate rating in W, kW, VA, kVA, A or hp is expected, e.g. 480 W")]
+    [InlineData(
+        "480",
+        "is \"480\", a number without a unit; write it as on the nameplate, e.g. 480 W, 480 VA, 480 A or 480 hp")]
     public void A_rating_that_cannot_be_read_says_so(string text, string sentence) =>
         new RatingForm().Read(text).Problem.ShouldBe(sentence);
+
+    [Theory]
+    [InlineData("12000 BTU/h", "a cooling or heating capacity and no electrical rating")]
+    [InlineData("1 mW", "a power in milliwatts")]
+    [InlineData("1 MW", "a power in megawatts")]
+    public void A_rating_in_another_quantity_names_both(string text, string quantity) =>
+        new RatingForm().Read(text).Problem.ShouldBe(
+            $"is \"{text}\", {quantity}; a nameplate rating in W, kW, VA, kVA, A or hp is expected, e.g. 480 W");
 
     [Theory]
     [InlineData("60'", "is \"60'\"; write the unit as ft: 60 ft")]
@@ -64,8 +73,10 @@ public class RefusedQuantityTests
     [InlineData("6", "is \"6\"; write size and metal, e.g. 6 AWG Cu, 1/0 AWG Al or 250 kcmil Cu")]
     [InlineData("6 AWG", "is \"6 AWG\"; it has no metal; write 6 AWG Cu or 6 AWG Al")]
     [InlineData("6 AWG Fe", "is \"6 AWG Fe\"; the metal is Cu, Al or CCA, e.g. 6 AWG Cu")]
-    [InlineData("7 AWG Cu", "is \"7 AWG Cu\"; AWG sizes are 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0 and 4/0")]
-    [InlineData("0 AWG Cu", "is \"0 AWG Cu\"; AWG sizes are 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0 and 4/0")]
+    [InlineData(
+        "7 AWG Cu", "is \"7 AWG Cu\"; AWG sizes are 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0 and 4/0")]
+    [InlineData(
+        "0 AWG Cu", "is \"0 AWG Cu\"; AWG sizes are 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 1/0, 2/0, 3/0 and 4/0")]
     public void A_conductor_that_cannot_be_read_says_so(string text, string sentence) =>
         new ConductorForm().Read(text).Problem.ShouldBe(sentence);
 

@@ -1,5 +1,6 @@
 using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
+using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Tests.Reading;
@@ -20,10 +21,16 @@ internal static class Schedules
         return snapshot.Schedule.ShouldNotBeNull();
     }
 
-    public static Circuit Circuit(string flow) => Read($"{Header}circuits:\n  - {flow}\n").Circuits.ShouldHaveSingleItem();
+    public static Circuit Circuit(string flow) =>
+        Read($"{Header}circuits:\n  - {flow}\n").Circuits.ShouldHaveSingleItem();
 
     public static Load Load(string flow) =>
         Circuit($"{{space: 1, breaker: 20 A, loads: [{flow}]}}").Loads.ShouldHaveSingleItem();
+
+    /// <summary>`circuits/0/breaker` as a path.</summary>
+    public static YamlPath Path(string text) => text.Split('/', StringSplitOptions.RemoveEmptyEntries).Aggregate(
+        YamlPath.Root,
+        (path, step) => int.TryParse(step, out var index) ? path.Then(index) : path.Then(step));
 
     /// <summary>Each diagnostic as it is printed: `3:7: error: message`.</summary>
     public static IEnumerable<string> Lines(Snapshot snapshot) =>

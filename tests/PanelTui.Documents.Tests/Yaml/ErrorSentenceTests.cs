@@ -13,7 +13,7 @@ public class ErrorSentenceTests
     [InlineData("name\nb: 2\n", "1:1: a colon is missing after 'name'")]
     [InlineData("a: 1\nspare circuit\nb: 2\n", "2:1: a colon is missing after 'spare'")]
     [InlineData("circuits:\n  - space: 1\n  -space: 2\n", "3:3: a space is missing after '-'")]
-    [InlineData("a:\n\tb: 1\n", "1:1: a tab indents this line; YAML is indented with spaces")]
+    [InlineData("a:\n\tb: 1\n", "2:1: a tab indents this line; YAML is indented with spaces")]
     [InlineData("- space: 1\n name: x\n", "2:2: this line is neither an item of the list above ('- ') nor indented as its end")]
     [InlineData("a: \"x\nb: 2\n", "1:4: the text in quotes goes on in a line that is not indented")]
     [InlineData("a: 'x\n", "1:4: the quote that opens here is never closed")]

@@ -23,7 +23,8 @@ internal static class CircuitFields
     public static readonly ValueField<int> Poles = new("circuits[].poles", new WholeNumberForm(1, 3), "2",
         "How many poles the breaker has") { Default = "1" };
 
-    public static readonly ValueField<Protection> Protection = new("circuits[].protection", Choices.Protection, "dual-function",
+    public static readonly ValueField<Protection> Protection = new(
+        "circuits[].protection", Choices.Protection, "dual-function",
         "What the breaker watches besides overcurrent") { Default = "standard" };
 
     public static readonly ValueField<Conductor> Wire = new("circuits[].wire", new ConductorForm(), "14 AWG Cu",
@@ -44,7 +45,8 @@ internal static class CircuitFields
     public static readonly ValueField<bool> Standby = new("circuits[].standby", Forms.YesNo, "no",
         "Whether it runs on the standby source where a scenario does not say otherwise") { Default = "yes" };
 
-    public static readonly ValueField<string> MovedFrom = new("circuits[].moved_from", Forms.Text, "Barn panel, space 12",
+    public static readonly ValueField<string> MovedFrom = new(
+        "circuits[].moved_from", Forms.Text, "Barn panel, space 12",
         "The panel it came from");
 
     public static readonly ValueField<bool> NeutralMoved = new("circuits[].neutral_moved", Forms.YesNo, "yes",

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Documents.Reading.Fields;
 
-/// <summary>One key of the format: what may stand there, what stands for it when it is missing, and what it is for.</summary>
+/// <summary>
+/// One key of the format: what may stand there, what stands for it when it is missing, and what it is for.
+/// </summary>
 public abstract class Field
 {
     private protected Field(string path, string help)
@@ -49,9 +51,12 @@ public abstract class Field
     /// <remarks>Of the value alone: whether an id is taken or a pole exists shows when the file is read.</remarks>
     public abstract string? WhyNot(string text);
 
-    /// <summary>A value that can stand, spelt as the format spells it: a choice in its own letters, no blanks around.</summary>
+    /// <summary>
+    /// A value that can stand, spelt as the format spells it: a choice in its own letters, no blanks around.
+    /// </summary>
     public string Tidy(string text) =>
-        Allowed.FirstOrDefault(word => Plain(word).Equals(Plain(text), StringComparison.OrdinalIgnoreCase)) ?? text.Trim();
+        Allowed.FirstOrDefault(word => Plain(word).Equals(Plain(text), StringComparison.OrdinalIgnoreCase))
+        ?? text.Trim();
 
     public override string ToString() => Path;
 

@@ -17,10 +17,12 @@ internal static class LoadFields
         Default = "needed, save for receptacle, small-appliance and laundry",
     };
 
-    public static readonly ValueField<int> Count = new("circuits[].loads[].count", new WholeNumberForm(1, Limits.Count), "4",
+    public static readonly ValueField<int> Count = new(
+        "circuits[].loads[].count", new WholeNumberForm(1, Limits.Count), "4",
         "How many alike") { Default = "1" };
 
-    public static readonly ValueField<int> Outlets = new("circuits[].loads[].outlets", new WholeNumberForm(1, Limits.Count), "6",
+    public static readonly ValueField<int> Outlets = new(
+        "circuits[].loads[].outlets", new WholeNumberForm(1, Limits.Count), "6",
         "How many receptacle yokes, at 180 VA each") { Default = "1" };
 
     public static readonly ValueField<Volts> Volts = new("circuits[].loads[].volts", Forms.Voltage, "240 V",
@@ -32,7 +34,8 @@ internal static class LoadFields
     public static readonly ValueField<int> Pole = new("circuits[].loads[].pole", new WholeNumberForm(1, 3), "2",
         "The pole, from the top, of a line-neutral load on a breaker of several poles") { Default = "1" };
 
-    public static readonly ValueField<PowerFactor> PowerFactor = new("circuits[].loads[].pf", new PowerFactorForm(), "0.85",
+    public static readonly ValueField<PowerFactor> PowerFactor = new(
+        "circuits[].loads[].pf", new PowerFactorForm(), "0.85",
         "Its power factor: volt-amperes are watts divided by it") { Default = "1" };
 
     public static readonly ValueField<bool> Continuous = new("circuits[].loads[].continuous", Forms.YesNo, "yes",

@@ -26,7 +26,8 @@ internal static class PanelFields
     public static readonly ValueField<MainDevice> Main = new("panel.main", new MainForm(), "60 A",
         "The main breaker's rating, or lugs where there is none");
 
-    public static readonly ListField<int> TandemSpaces = new("panel.tandem_spaces", new WholeNumberForm(1, SpaceNumber.Most),
+    public static readonly ListField<int> TandemSpaces = new(
+        "panel.tandem_spaces", new WholeNumberForm(1, SpaceNumber.Most),
         "[17, 18, 19, 20]", "The spaces where its listing allows tandem breakers, whose halves are 17a and 17b")
     {
         Default = "none",

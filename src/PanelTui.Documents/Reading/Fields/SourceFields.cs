@@ -11,8 +11,10 @@ internal static class SourceFields
     public static readonly ValueField<SourceKind> Kind = new("source.kind", Choices.Source, "inverters",
         "Inverters on batteries, or a generator") { IsRequired = true };
 
-    public static readonly ValueField<SourceArrangement> Arrangement = new("source.arrangement", Choices.Arrangement, "split",
-        "split: two 120 V units 180 degrees apart; single: one unit that makes every leg; in-phase: one 120 V unit on both legs")
+    public static readonly ValueField<SourceArrangement> Arrangement = new(
+        "source.arrangement", Choices.Arrangement, "split",
+        "split: two 120 V units 180 degrees apart; single: one unit that makes every leg; "
+        + "in-phase: one 120 V unit on both legs")
     {
         Default = "single",
     };

@@ -19,5 +19,6 @@ internal sealed class ValueField<T>(string path, ValueForm<T> form, string examp
 
     public Outcome<T> Read(string text) => form.Read(text);
 
-    public override string? WhyNot(string text) => Read(text) is { Succeeded: false, Problem: var problem } ? $"{Key} {problem}" : null;
+    public override string? WhyNot(string text) =>
+        Read(text) is { Succeeded: false, Problem: var problem } ? $"{Key} {problem}" : null;
 }

@@ -20,7 +20,8 @@ internal sealed class ChoiceForm<T>(params ImmutableArray<(string Word, T Value)
             if (Normal(word) == wanted) return Outcome.Of(value);
         }
 
-        return Outcome.Refused<T>($"is {Quoted.Of(text)}, which is not {Words}{(Guesses ? DidYouMean.Hint(text, Allowed) : "")}");
+        return Outcome.Refused<T>(
+            $"is {Quoted.Of(text)}, which is not {Words}{(Guesses ? DidYouMean.Hint(text, Allowed) : "")}");
     }
 
     /// <summary>Blanks do not count: `120/240V 1ph 3W` is the system of two legs.</summary>

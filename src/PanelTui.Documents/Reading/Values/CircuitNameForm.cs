@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>The id of a circuit as a scenario names it, or `all`; whether there is one is the scenario reader's question.</summary>
+/// <summary>
+/// The id of a circuit as a scenario names it, or `all`; whether there is one is the scenario reader's question.
+/// </summary>
 internal sealed class CircuitNameForm() : ValueForm<string>("the id of a circuit")
 {
     public override bool IsFreeText => true;

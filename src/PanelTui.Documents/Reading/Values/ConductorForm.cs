@@ -39,7 +39,8 @@ internal sealed class ConductorForm() : ValueForm<Conductor>("a wire size and me
     private static ConductorSize? Size(string size, string unit)
     {
         var aught = unit == "AWG" && size.EndsWith("/0", StringComparison.Ordinal);
-        if (!int.TryParse(aught ? size[..^2] : size, NumberStyles.None, CultureInfo.InvariantCulture, out var number)) return null;
+        if (!int.TryParse(aught ? size[..^2] : size, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+            return null;
         if (unit == "kcmil") return Kcmils.Contains(number) ? ConductorSize.OfKcmil(number) : null;
         var gauge = aught ? 1 - number : number;
         var known = Gauges.Contains(gauge) && (aught == gauge < 1);

@@ -26,13 +26,19 @@ public static class DidYouMean
             .Select(near => near.Word)
             .FirstOrDefault();
 
-    /// <summary>`auto` for automatic, `lights` for lighting, `optional` for dwelling-optional; nothing where several words would do.</summary>
+    /// <summary>
+    /// `auto` for automatic, `lights` for lighting, `optional` for dwelling-optional; nothing where several words
+    /// would do.
+    /// </summary>
     private static string? Shortened(string key, IReadOnlyList<string> words)
     {
         if (key.Length < 4) return null;
-        var near = words.Where(word => Plain(word) is var plain && (plain.StartsWith(key[..4], StringComparison.Ordinal) || plain.EndsWith(key, StringComparison.Ordinal))).ToList();
+        var near = words.Where(word => IsShortFor(key, Plain(word))).ToList();
         return near.Count == 1 ? near[0] : null;
     }
+
+    private static bool IsShortFor(string key, string word) =>
+        word.StartsWith(key[..4], StringComparison.Ordinal) || word.EndsWith(key, StringComparison.Ordinal);
 
     private static int Allowed(string word) => word.Length switch { <= 3 => 1, <= 8 => 2, _ => 3 };
 
@@ -50,7 +56,8 @@ public static class DidYouMean
             {
                 var changed = above[column - 1] + (left[row - 1] == right[column - 1] ? 0 : 1);
                 current[column] = Math.Min(changed, Math.Min(above[column], current[column - 1]) + 1);
-                if (Swapped(left, right, row, column)) current[column] = Math.Min(current[column], before[column - 2] + 1);
+                if (Swapped(left, right, row, column))
+                    current[column] = Math.Min(current[column], before[column - 2] + 1);
             }
 
             (before, above) = (above, current);

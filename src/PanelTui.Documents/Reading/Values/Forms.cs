@@ -9,13 +9,15 @@ internal static class Forms
 
     public static readonly ValueForm<Amperes> Handle = Of(Measures.Handle, "20 A", value => new Amperes(value));
 
-    public static readonly ValueForm<Amperes> FaultCurrent = Of(Measures.FaultCurrent, "10 kA", value => new Amperes(value));
+    public static readonly ValueForm<Amperes> FaultCurrent =
+        Of(Measures.FaultCurrent, "10 kA", value => new Amperes(value));
 
     public static readonly ValueForm<Watts> Power = Of(Measures.Power, "1500 W", value => new Watts(value));
 
     public static readonly ValueForm<Watts> PowerOrZero = Of(Measures.Power.OrZero, "60 W", value => new Watts(value));
 
-    public static readonly ValueForm<VoltAmperes> Surge = Of(Measures.SurgePower, "10 kW", value => new VoltAmperes(value));
+    public static readonly ValueForm<VoltAmperes> Surge =
+        Of(Measures.SurgePower, "10 kW", value => new VoltAmperes(value));
 
     public static readonly ValueForm<Volts> Voltage = Of(Measures.Voltage, "240 V", value => new Volts(value));
 
@@ -23,13 +25,15 @@ internal static class Forms
 
     public static readonly ValueForm<SquareFeet> Area = Of(Measures.Area, "1500 ft2", value => new SquareFeet(value));
 
-    public static readonly ValueForm<Celsius> Temperature = Of(Measures.Temperature, "75 C", value => new Celsius(value));
+    public static readonly ValueForm<Celsius> Temperature =
+        Of(Measures.Temperature, "75 C", value => new Celsius(value));
 
     public static readonly ValueForm<WattHours> Energy = Of(Measures.Energy, "4.8 kWh", value => new WattHours(value));
 
     public static readonly ValueForm<Percent> Share = Of(Measures.Share, "88 %", value => new Percent(value));
 
-    public static readonly ValueForm<Percent> ShareOrZero = Of(Measures.Share.OrZero, "35 %", value => new Percent(value));
+    public static readonly ValueForm<Percent> ShareOrZero =
+        Of(Measures.Share.OrZero, "35 %", value => new Percent(value));
 
     public static readonly ValueForm<Seconds> SurgeTime = Of(Measures.SurgeTime, "2 s", value => new Seconds(value));
 
@@ -37,7 +41,8 @@ internal static class Forms
 
     public static readonly ValueForm<string> Text = new FreeTextForm("text");
 
-    public static readonly ValueForm<string> GroupName = new FreeTextForm("a name that its members share", Limits.IdLength);
+    public static readonly ValueForm<string> GroupName =
+        new FreeTextForm("a name that its members share", Limits.IdLength);
 
     public static readonly ValueForm<string> Id = new IdForm();
 

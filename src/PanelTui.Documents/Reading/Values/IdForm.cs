@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PanelTui.Documents.Reading.Values;
 
 /// <summary>The stable name of a circuit: letters, digits, `-`, `_` and `.`.</summary>
@@ -13,7 +11,7 @@ internal sealed class IdForm() : ValueForm<string>("an id of letters, digits, -,
     public override Outcome<string> Read(string text)
     {
         if (text.Length > Limits.IdLength)
-            return Outcome.Refused<string>(string.Create(CultureInfo.InvariantCulture, $"has {text.Length} characters; the most is {Limits.IdLength}"));
+            return Outcome.Refused<string>($"has {text.Length} characters; the most is {Limits.IdLength}");
         if (text.Equals(All, StringComparison.OrdinalIgnoreCase))
             return Outcome.Refused<string>("is \"all\", which in a scenario means every circuit; choose another id");
         return text.Length > 0 && text.All(IsAllowed)

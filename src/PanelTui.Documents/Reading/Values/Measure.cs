@@ -3,7 +3,10 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>One physical quantity as a schedule writes it: its units, the first of them its base, and its bounds in the base.</summary>
+/// <summary>
+/// One physical quantity as a schedule writes it: its units, the first of them its base, and its bounds in the
+/// base.
+/// </summary>
 internal sealed record Measure(string Name, ImmutableArray<MeasuringUnit> Units, decimal Most)
 {
     /// <summary>The least value; where it is nothing, the value must be above zero.</summary>
@@ -22,7 +25,9 @@ internal sealed record Measure(string Name, ImmutableArray<MeasuringUnit> Units,
 
     public Measure OrZero => this with { Least = 0 };
 
-    /// <summary>What is wrong with a value in the base unit, as the rest of a sentence; nothing where it is within bounds.</summary>
+    /// <summary>
+    /// What is wrong with a value in the base unit, as the rest of a sentence; nothing where it is within bounds.
+    /// </summary>
     public string? OutOfBounds(decimal value) => this switch
     {
         { Least: null } when value <= 0 => "; it must be above 0",

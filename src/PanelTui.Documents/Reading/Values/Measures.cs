@@ -43,14 +43,18 @@ internal static class Measures
 
     public static readonly Measure Area = new(
         "an area",
-        [MeasuringUnit.Base("ft2"), new("m2", number => NineDigits.Of(UnitsNet.Area.FromSquareMeters((double)number).SquareFeet))],
+        [
+            MeasuringUnit.Base("ft2"),
+            new("m2", number => NineDigits.Of(UnitsNet.Area.FromSquareMeters((double)number).SquareFeet)),
+        ],
         Limits.Area);
 
     public static readonly Measure Temperature = new(
         "a temperature",
         [
             MeasuringUnit.Base("C"),
-            new("F", number => NineDigits.Of(UnitsNet.Temperature.FromDegreesFahrenheit((double)number).DegreesCelsius)),
+            new("F", number => NineDigits.Of(
+                UnitsNet.Temperature.FromDegreesFahrenheit((double)number).DegreesCelsius)),
         ],
         Limits.Temperature) { Least = Limits.Coldest };
 

@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>A unit as it is written, and how a number of it becomes one of the unit that the engine counts in.</summary>
+/// <summary>
+/// A unit as it is written, and how a number of it becomes one of the unit that the engine counts in.
+/// </summary>
 internal sealed record MeasuringUnit(string Symbol, Func<decimal, decimal> ToBase)
 {
     public static MeasuringUnit Base(string symbol) => new(symbol, number => number);

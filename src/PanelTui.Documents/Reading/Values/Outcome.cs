@@ -3,7 +3,9 @@ using System.Diagnostics.CodeAnalysis;
 namespace PanelTui.Documents.Reading.Values;
 
 /// <summary>What came of reading one value: the value, or what is wrong with it.</summary>
-/// <remarks>A problem is the rest of a sentence whose subject is the key: `is "20", a number without a unit; …`.</remarks>
+/// <remarks>
+/// A problem is the rest of a sentence whose subject is the key: `is "20", a number without a unit; …`.
+/// </remarks>
 internal readonly record struct Outcome<T>(T? Value, string? Problem)
     where T : notnull
 {

@@ -1,6 +1,8 @@
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>Reads a quantity as it stands on a nameplate, `20 A` or `1.5 kW`, into the base unit of its measure.</summary>
+/// <summary>
+/// Reads a quantity as it stands on a nameplate, `20 A` or `1.5 kW`, into the base unit of its measure.
+/// </summary>
 internal static class QuantityReader
 {
     /// <param name="text">As written in the file, without quotes.</param>
@@ -10,8 +12,11 @@ internal static class QuantityReader
     {
         var (number, unit) = Parts(text.Trim());
         if (number.Length == 0) return Refused(text, $", not {measures[0].Name}; write it like {example}");
-        var found = measures.Select(measure => (Measure: measure, Unit: measure.Unit(unit))).FirstOrDefault(pair => pair.Unit is not null);
-        var value = WrittenNumber.Read(number, found.Unit?.Symbol ?? unit, measures.Any(measure => measure.HasFractions));
+        var found = measures
+            .Select(measure => (Measure: measure, Unit: measure.Unit(unit)))
+            .FirstOrDefault(pair => pair.Unit is not null);
+        var fractions = measures.Any(measure => measure.HasFractions);
+        var value = WrittenNumber.Read(number, found.Unit?.Symbol ?? unit, fractions);
         if (!value.Succeeded) return Refused(text, $", which {value.Problem}");
         return found.Unit is null
             ? Refused(text, WrongUnit(number, unit, measures, example))

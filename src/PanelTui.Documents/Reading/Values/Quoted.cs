@@ -3,7 +3,9 @@ using System.Text;
 
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>A piece of the user's text as it stands in a sentence: in quotes, short, nothing in it that a terminal obeys.</summary>
+/// <summary>
+/// A piece of the user's text as it stands in a sentence: in quotes, short, nothing in it that a terminal obeys.
+/// </summary>
 internal static class Quoted
 {
     /// <summary>Longer than any sensible value, short enough that the sentence stays one line.</summary>

@@ -3,7 +3,9 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Documents.Reading.Values;
 
-/// <summary>How a load starts: `6x` its full-load current, `code G` of Table 430.7(B), or `47 A` of locked-rotor current.</summary>
+/// <summary>
+/// How a load starts: `6x` its full-load current, `code G` of Table 430.7(B), or `47 A` of locked-rotor current.
+/// </summary>
 internal sealed class StartForm() : ValueForm<Start>("a start such as 6x, code G or 47 A")
 {
     /// <summary>The letters of Table 430.7(B), from memory: no I, O or Q, which look like figures.</summary>
@@ -24,10 +26,10 @@ internal sealed class StartForm() : ValueForm<Start>("a start such as 6x, code G
 
     private static Outcome<Start> Code(string text, string letter)
     {
-        var known = letter.Length == 1 && CodeLetters.Contains(char.ToUpperInvariant(letter[0]), StringComparison.Ordinal);
-        return known
+        return letter.Length == 1 && CodeLetters.Contains(char.ToUpperInvariant(letter[0]), StringComparison.Ordinal)
             ? Outcome.Of<Start>(new Start.CodeLetter(char.ToUpperInvariant(letter[0])))
-            : Outcome.Refused<Start>($"is {Quoted.Of(text)}; a code letter is one of A to V without I, O and Q, e.g. code G");
+            : Outcome.Refused<Start>(
+                $"is {Quoted.Of(text)}; a code letter is one of A to V without I, O and Q, e.g. code G");
     }
 
     private static Start InRush(Quantity quantity) => quantity.Measure == Factor

@@ -14,6 +14,7 @@ internal sealed class VersionForm() : ValueForm<int>("the version of the format,
             return Outcome.Refused<int>($"is {Quoted.Of(text)}; write the version of the format, 1");
         return version == Current
             ? Outcome.Of(version)
-            : Outcome.Refused<int>($"is {version}, a newer version of the format; this program reads version {Current}");
+            : Outcome.Refused<int>(
+                $"is {version}, a newer version of the format; this program reads version {Current}");
     }
 }

@@ -8,6 +8,8 @@ internal static class WrittenNumber
     /// <summary>More digits stand on no nameplate, and a decimal holds them exactly.</summary>
     private const int MostDigits = 15;
 
+    private const NumberStyles PointAndSign = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
+
     private static readonly (char Character, string Share)[] OneCharacterFractions =
     [
         ('½', "1/2"), ('¼', "1/4"), ('¾', "3/4"), ('⅓', "1/3"), ('⅔', "2/3"),
@@ -40,7 +42,7 @@ internal static class WrittenNumber
     }
 
     private static decimal? Plain(string number) =>
-        decimal.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+        decimal.TryParse(number, PointAndSign, CultureInfo.InvariantCulture, out var value)
         && !number.EndsWith('.') && !number.StartsWith('+')
             ? value
             : null;
@@ -74,9 +76,10 @@ internal static class WrittenNumber
     /// <summary>The number with its groups of three joined: `1,500`, `1 500`, `1_500`, `1'500`.</summary>
     private static decimal? Grouped(string number)
     {
-        var groups = number.Split('.')[0].Split([',', ' ', '_', '\'', '\u2019', '\u00A0', '\u202F']);
-        var joined = groups.Length > 1 && groups[0].Length is > 0 and <= 3 && groups.Skip(1).All(group => group.Length == 3);
-        return joined ? Plain(string.Concat(groups) + number[number.Split('.')[0].Length..]) : null;
+        var whole = number.Split('.')[0];
+        var groups = whole.Split([',', ' ', '_', '\'', '\u2019', '\u00A0', '\u202F']);
+        var areOfThree = groups[0].Length is > 0 and <= 3 && groups.Skip(1).All(group => group.Length == 3);
+        return groups.Length > 1 && areOfThree ? Plain(string.Concat(groups) + number[whole.Length..]) : null;
     }
 
     private static string Show(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

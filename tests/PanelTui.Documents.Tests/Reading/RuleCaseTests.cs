@@ -1,0 +1,31 @@
+using PanelTui.Documents.Reading;
+using PanelTui.Engine.Rules;
+
+namespace PanelTui.Documents.Tests.Reading;
+
+/// <summary>
+/// The rules, in the user's own format: each file of tests/Cases/rules says on which lines which rule must speak.
+/// </summary>
+public class RuleCaseTests
+{
+    public static TheoryData<string> Cases => [.. RuleCase.Names];
+
+    public static TheoryData<string> Rules => [.. RuleBook.All.Select(rule => rule.Name)];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Each_mark_is_reported_and_nothing_else(string name)
+    {
+        var rule = new RuleCase(name);
+        rule.Reported.ShouldBe(rule.Expected, ignoreOrder: true);
+    }
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Each_rule_has_a_case_that_it_reports(string rule) =>
+        new RuleCase(rule).Expected.ShouldContain(mark => mark.EndsWith($": {rule}", StringComparison.Ordinal));
+
+    [Fact]
+    public void Each_rule_that_has_a_place_of_its_own_exists() =>
+        FindingPlaces.Keys.Keys.Except(RuleBook.All.Select(rule => rule.Name)).ShouldBeEmpty();
+}
