@@ -7,7 +7,7 @@ internal static class ApplicationStart
 {
     public static void Prepare(IApplication app, DiffOutput output)
     {
-        Schemes.Install();
+        Look.Install();
         app.Driver!.Clipboard = new Osc52Clipboard(output.Send);
     }
 }

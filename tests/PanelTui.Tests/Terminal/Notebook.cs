@@ -61,6 +61,7 @@ internal sealed class Notebook : Runnable
         public Page()
         {
             CanFocus = true;
+            KeyBindings.Remove(Key.Space); // which the library takes for a click
             AddCommand(Command.Activate, context =>
             {
                 if (context?.Binding is MouseBinding { MouseEvent.Position: { } at })
