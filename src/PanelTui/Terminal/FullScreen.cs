@@ -21,6 +21,7 @@ internal sealed class FullScreen : IDisposable
 
     public FullScreen(TerminalOptions options, Action<Ending>? onEnding)
     {
+        ThreadPool.SetMinThreads(4, 4); // the keyboard's reader holds one, and a signal must not wait for another
         _options = options;
         _writer = new TtyWriter(() => _ending?.HangUp());
         _session = new TerminalSession(_writer);

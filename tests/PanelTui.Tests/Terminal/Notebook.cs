@@ -32,8 +32,8 @@ internal sealed class Notebook : Runnable
             App!.AddTimeout(TimeSpan.FromSeconds(5), () => Say("five seconds later"));
         else if (key == Key.F4)
             _ = Task.Run(() => App!.Invoke(() => Say("found")), CancellationToken.None);
-        else if (key == Key.F10)
-            _page.Fill();
+        else if (key == Key.F11)
+            App!.AddTimeout(TimeSpan.FromMilliseconds(1), _page.Fill);
         else if (key == Key.F8)
             new Thread(() => throw new InvalidOperationException("a fault in the background")).Start();
         else if (key == Key.F6)
@@ -80,10 +80,12 @@ internal sealed class Notebook : Runnable
         }
 
         /// <summary>Paints every cell anew, with another letter each time.</summary>
-        public void Fill()
+        /// <returns>True: again, and again.</returns>
+        public bool Fill()
         {
             _ground = _ground == '#' ? '.' : '#';
             SetNeedsDraw();
+            return true;
         }
 
         protected override bool OnKeyDownNotHandled(Key key)

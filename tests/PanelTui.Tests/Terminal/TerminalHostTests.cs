@@ -79,12 +79,62 @@ public sealed class TerminalHostTests : IDisposable
     public void A_stalled_connection_does_not_hold_up_the_end()
     {
         using var terminal = Open();
-        terminal.IsStalled = true;
-        for (var page = 0; page < 200; page++)
-            terminal.Type("\e[21~"); // F10 paints every cell
+        terminal.Type("\e[23~").Until(screen => screen.Row(5).StartsWith('#')); // F11 sends frame upon frame
+        terminal.Stall();
         terminal.Signal(15).ExitCode().ShouldBe(143);
         terminal.ModeIsRestored.ShouldBeTrue();
         Kept.ShouldBe(["Signal"]);
+    }
+
+    [Fact]
+    public void A_second_signal_ends_a_program_that_is_stuck_in_its_ending()
+    {
+        using var terminal = Open("--stuck");
+        do
+            terminal.Signal(15);
+        while (!terminal.Program.WaitForExit(100));
+        terminal.ExitCode().ShouldBe(143);
+    }
+
+    [Fact]
+    public void Two_signals_at_once_end_the_program_once()
+    {
+        using var terminal = Open();
+        terminal.Signal(15).Signal(1).ExitCode().ShouldBeOneOf(143, 129);
+        ShouldBeClean(terminal);
+        Kept.Length.ShouldBe(1);
+    }
+
+    [Fact]
+    public void Another_size_of_the_window_is_painted_whole()
+    {
+        using var terminal = Open();
+        terminal.Type("pump").Until(screen => screen.Row(1) == "pump");
+        terminal.Resize(40, 12).Until(screen => screen.Row(11) == "bottom" && screen.Row(1) == "pump");
+    }
+
+    [Fact]
+    public void Late_answers_and_a_key_cut_in_two_are_never_typed()
+    {
+        _variables["SSH_CONNECTION"] = "192.0.2.1 1 192.0.2.2 22";
+        using var terminal = Open();
+        terminal.Type("p\e").Until(screen => screen.Row(1) == "p");
+        terminal.Type("[B\e[?62;1c\e]11;rgb:0/0/0\e\\\e[12;40R\eP>|x\e\\u").Until(screen => screen.Row(1) == "pu");
+    }
+
+    [Fact]
+    public void Without_a_terminal_there_is_a_sentence_and_no_screen()
+    {
+        Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
+        var start = new ProcessStartInfo(Tests, [EntryPoint.ProbeArgument, "kept"])
+        {
+            RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+        };
+        using var program = Process.Start(start)!;
+        program.StandardError.ReadToEnd().ShouldStartWith("The full screen needs a terminal, and the input is not one.");
+        program.StandardOutput.ReadToEnd().ShouldBeEmpty();
+        program.WaitForExit();
+        program.ExitCode.ShouldBe(2);
     }
 
     [Fact]
@@ -194,6 +244,8 @@ public sealed class TerminalHostTests : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
+    private static string Tests => Path.Combine(AppContext.BaseDirectory, "PanelTui.Tests");
+
     private string[] Kept => File.ReadAllLines(Path.Combine(_folder, "kept"));
 
     private static string AfterTheScreen(Pty terminal) =>
@@ -210,7 +262,6 @@ public sealed class TerminalHostTests : IDisposable
     private Pty Start(string option = "")
     {
         Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
-        var tests = Path.Combine(AppContext.BaseDirectory, "PanelTui.Tests");
-        return Pty.Start([tests, EntryPoint.ProbeArgument, Path.Combine(_folder, "kept"), option], _variables, _folder);
+        return Pty.Start([Tests, EntryPoint.ProbeArgument, Path.Combine(_folder, "kept"), option], _variables, _folder);
     }
 }
