@@ -8,7 +8,7 @@ using PanelTui.Terminal;
 namespace PanelTui.Tests.Terminal;
 
 /// <summary>A terminal of the system with a program on it, as a shell starts it: a session of its own.</summary>
-internal sealed partial class Pty : IDisposable
+internal sealed class Pty : IDisposable
 {
     /// <summary>Read and write, no controlling terminal, not handed on to a program that is started.</summary>
     private const int Flags = 0x2 | 0x100 | 0x80000;
@@ -31,9 +31,9 @@ internal sealed partial class Pty : IDisposable
     private Pty(int columns, int rows)
     {
         Vt = new Vt(new Size(columns, rows));
-        _master = OpenPty(Flags);
-        (Grant(_master) + Unlock(_master)).ShouldBe(0);
-        Name = Marshal.PtrToStringUTF8(NameOf(_master))!;
+        _master = PtyCalls.OpenPty(Flags);
+        (PtyCalls.Grant(_master) + PtyCalls.Unlock(_master)).ShouldBe(0);
+        Name = Marshal.PtrToStringUTF8(PtyCalls.NameOf(_master))!;
         _slave = Libc.Open(Name, Flags);
         _ = Libc.GetMode(_slave, _modeBefore);
         SetSize(columns, rows);
@@ -235,20 +235,4 @@ internal sealed partial class Pty : IDisposable
         Libc.PollEntry[] entry = [new(fd, Libc.PollIn)];
         return Libc.Poll(entry, 1, 20) > 0;
     }
-
-    [LibraryImport("libc", EntryPoint = "posix_openpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int OpenPty(int flags);
-
-    [LibraryImport("libc", EntryPoint = "grantpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int Grant(int fd);
-
-    [LibraryImport("libc", EntryPoint = "unlockpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int Unlock(int fd);
-
-    [LibraryImport("libc", EntryPoint = "ptsname")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial nint NameOf(int fd);
 }
