@@ -84,8 +84,18 @@ public sealed class DiffOutputTests : IDisposable
     {
         Frame(2, 1, "pump");
         _writes.Clear();
-        _output.Repaint("<in>");
-        _writes.ShouldBe(["<in>\e[2J\e[2;3Hpump"]);
+        _output.ComeBack("<in>");
+        _writes.ShouldBe(["<in>\e[m\e[2J\e[2;3Hpump"]);
+    }
+
+    [Fact]
+    public void Painting_anew_loses_nothing_that_was_to_be_sent()
+    {
+        Frame(2, 1, "pump");
+        _writes.Clear();
+        _output.Send("\e[?1002l");
+        _output.Repaint();
+        _writes.ShouldBe(["\e[?1002l\e[m\e[2J\e[2;3Hpump"]);
     }
 
     [Fact]

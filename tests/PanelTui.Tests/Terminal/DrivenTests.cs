@@ -99,6 +99,21 @@ public class DrivenTests
     }
 
     [Fact]
+    public void A_terminal_someone_wrote_on_is_painted_anew()
+    {
+        using var program = new Driven(_ => new Notebook());
+        program.Type("pump").Press(Key.L.WithCtrl).Cost.Bytes.ShouldBeGreaterThan(12);
+    }
+
+    [Fact]
+    public void A_plain_terminal_is_painted_in_plain_letters()
+    {
+        using var program = new Driven(_ => new Notebook(), ascii: true);
+        program.Type("Küche").Press(Key.F2).Painted.ShouldAllBe(letter => letter < '\u0080');
+        program.Painted.ShouldContain("Kuche");
+    }
+
+    [Fact]
     public void Text_of_a_file_never_reaches_the_terminal_raw()
     {
         using var program = new Driven(_ => new Notebook());

@@ -12,12 +12,7 @@ internal sealed class Notebook : Runnable
 {
     private readonly Page _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
 
-    public Notebook()
-    {
-        AddCommand(Command.Cancel, () => true);
-        KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_page);
-    }
+    public Notebook() => Add(_page);
 
     /// <summary>What was typed and pasted.</summary>
     public string Written => _page.Written;
@@ -32,6 +27,8 @@ internal sealed class Notebook : Runnable
             App!.AddTimeout(TimeSpan.FromSeconds(5), () => Say("five seconds later"));
         else if (key == Key.F4)
             _ = Task.Run(() => App!.Invoke(() => Say("found")), CancellationToken.None);
+        else if (key == Key.L.WithCtrl)
+            TerminalHost.Repaint(App!);
         else if (key == Key.F11)
             App!.AddTimeout(TimeSpan.FromMilliseconds(1), _page.Fill);
         else if (key == Key.F8)
