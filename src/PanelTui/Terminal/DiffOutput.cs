@@ -66,11 +66,18 @@ internal sealed class DiffOutput(ByteSink sink, CellGlyphs glyphs, SgrTable styl
     /// <summary>Adds a sequence of our own, a mode or the clipboard, to the frame.</summary>
     public void Send(string sequence) => _frame.Raw(sequence);
 
-    /// <summary>The terminal was left and entered again: everything is painted anew from the last frame.</summary>
-    public void Repaint(string entrance)
+    /// <summary>The terminal was left and is entered again: what was not sent yet is void, and everything painted anew.</summary>
+    public void ComeBack(string entrance)
     {
         _frame.Restart();
         _frame.Raw(entrance);
+        Repaint();
+    }
+
+    /// <summary>Paints the last frame anew, whatever the terminal shows.</summary>
+    public void Repaint()
+    {
+        _frame.Raw(SgrTable.Plain);
         _isUnknown = true;
         if (_last is { } buffer)
             Write(buffer);

@@ -21,6 +21,7 @@ internal sealed class FullScreen : IDisposable
 
     public FullScreen(TerminalOptions options, Action<Ending>? onEnding)
     {
+        ThreadPool.SetMinThreads(4, 4); // the keyboard's reader holds one, and a signal must not wait for another
         _options = options;
         _writer = new TtyWriter(() => _ending?.HangUp());
         _session = new TerminalSession(_writer);
@@ -68,9 +69,8 @@ internal sealed class FullScreen : IDisposable
         app.TimedEvents!.Added += (_, _) => _bell.Ring();
         using var suspension = new Suspension(_session, ComeBack, app.Invoke);
         _output.OnSuspend = suspension.Stop;
-        ApplicationStart.Prepare(app, _output);
         _ = new TurnLoop(app, _output.Flush, _bell.Wait, () => _size.IsPending);
-        using var window = build(app);
+        using var window = ApplicationStart.Open(app, _output, build);
         app.Run(window);
     }
 
@@ -78,6 +78,6 @@ internal sealed class FullScreen : IDisposable
     {
         _session.EnterRaw();
         _writer.Reopen();
-        _output.Repaint(Entrance);
+        _output.ComeBack(Entrance);
     }
 }

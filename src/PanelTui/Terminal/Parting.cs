@@ -25,7 +25,8 @@ internal static class Parting
             return;
         }
 
-        var lines = text.ReplaceLineEndings("\n").Split('\n').Select(line => $"{DisplayText.Clean(line)}\n");
+        var ascii = Surroundings.IsAscii(Environment.GetEnvironmentVariable);
+        var lines = text.ReplaceLineEndings("\n").Split('\n').Select(line => $"{DisplayText.Clean(line, ascii)}\n");
         _ = TtyWriter.WriteAll(StandardError, Encoding.UTF8.GetBytes(string.Concat(lines)));
     }
 

@@ -27,7 +27,11 @@ internal sealed class Suspension : IDisposable
         _comeBack = comeBack;
         _onMainThread = onMainThread;
         _onStop = WatchForStop();
-        _onContinue = PosixSignalRegistration.Create(PosixSignal.SIGCONT, _ => Continue());
+        _onContinue = PosixSignalRegistration.Create(PosixSignal.SIGCONT, context =>
+        {
+            context.Cancel = true; // the runtime would put the line back into the mode it found
+            Continue();
+        });
     }
 
     /// <summary>Stops the whole job, as Ctrl+Z does, and returns when it goes on.</summary>

@@ -28,6 +28,13 @@ public static class TerminalHost
         return screen.Run(build);
     }
 
+    /// <summary>Erases the terminal and paints everything anew, for when something else has written on it.</summary>
+    public static void Repaint(IApplication app)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        (app.Driver?.GetOutput() as DiffOutput)?.Repaint();
+    }
+
     /// <summary>Asks the terminal for the mouse, or leaves the mouse to the terminal, so that it selects text.</summary>
     public static void SetMouse(IApplication app, bool on)
     {

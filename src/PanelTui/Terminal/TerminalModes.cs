@@ -15,11 +15,11 @@ internal static class TerminalModes
 
     /// <summary>
     /// Ends a string or frame that was cut short, then everything this program, or one before it, may have left on:
-    /// held frames, enhanced keys, paste marks, every kind of mouse report, colours, the alternate screen,
+    /// held frames, paste marks, every kind of mouse report, colours, the alternate screen,
     /// cursor and keypad modes; and the cursor is shown.
     /// </summary>
     private const string LeaveAll =
-        "\e\\\e[?2026l\e[<u\e[?2004l\e[?1003l\e[?1002l\e[?1006l\e[0m\e[?1049l\e[?1l\e>\e[?25h";
+        "\e\\\e[?2026l\e[?2004l\e[?1003l\e[?1002l\e[?1006l\e[0m\e[?1049l\e[?1l\e>\e[?25h";
 
     public static byte[] Leave { get; } = Encoding.ASCII.GetBytes(LeaveAll);
 

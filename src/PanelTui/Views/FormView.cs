@@ -72,7 +72,7 @@ internal sealed class FormView : View
 
     protected override bool OnClearingViewport()
     {
-        SetAttribute(Schemes.Plain);
+        SetAttribute(Look.Plain);
         FillRect(Viewport with { X = 0, Y = 0 });
         return true;
     }

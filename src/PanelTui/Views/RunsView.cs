@@ -41,22 +41,22 @@ internal sealed class RunsView : RowView
             room -= columns;
         }
 
-        SetAttribute(Schemes.Plain);
+        SetAttribute(Look.Plain);
         AddStr(new string(' ', room));
     }
 
     private static Attribute LookOf(Tone tone) => tone switch
     {
-        Tone.Strong => Schemes.Strong,
-        Tone.Faint => Schemes.Faint,
-        Tone.Cursor => Schemes.Cursor,
-        Tone.Landing => Schemes.Mark,
-        Tone.Warning => Schemes.Warning,
-        Tone.Error => Schemes.Error,
-        Tone.LegA => Schemes.Leg('A'),
-        Tone.LegB => Schemes.Leg('B'),
-        Tone.LegC => Schemes.Leg('C'),
-        _ => Schemes.Plain,
+        Tone.Strong => Look.Strong,
+        Tone.Faint => Look.Faint,
+        Tone.Cursor => Look.Cursor,
+        Tone.Landing => Look.Mark,
+        Tone.Warning => Look.Warning,
+        Tone.Error => Look.Error,
+        Tone.LegA => Look.Leg('A'),
+        Tone.LegB => Look.Leg('B'),
+        Tone.LegC => Look.Leg('C'),
+        _ => Look.Plain,
     };
 
     private bool? Click(ICommandContext? context)

@@ -27,13 +27,13 @@ internal sealed class DrivenApplication : IDisposable
     private bool _isDisposing;
     private ExceptionDispatchInfo? _fault;
 
-    public DrivenApplication(Func<IApplication, Runnable> build, Size size)
+    public DrivenApplication(Func<IApplication, Runnable> build, Size size, bool ascii)
     {
         _build = build;
         Size = size;
         Terminal = new Vt(size);
         _measure = new TtySize(() => Size, _clock);
-        _output = new DiffOutput(Terminal.Write, new CellGlyphs(false), new SgrTable(ColourDepth.Sixteen), () => Size);
+        _output = new DiffOutput(Terminal.Write, new CellGlyphs(ascii), new SgrTable(ColourDepth.Sixteen), () => Size);
         _thread = new Thread(Run) { IsBackground = true, Name = "driven program" };
         _thread.Start();
         AwaitRest();
@@ -109,9 +109,8 @@ internal sealed class DrivenApplication : IDisposable
             _app = new WeakReference<IApplication>(app);
             app.TimedEvents!.Added += (_, _) => _posted.Release();
             _output.Send(TerminalModes.EnterWith(mouse: true));
-            ApplicationStart.Prepare(app, _output);
             _ = new TurnLoop(app, _output.Flush, _ => Rest(), () => false);
-            using var window = _build(app);
+            using var window = ApplicationStart.Open(app, _output, _build);
             app.Run(window);
         }
         catch (OperationCanceledException) when (_isDisposing)

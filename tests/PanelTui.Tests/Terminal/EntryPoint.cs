@@ -15,12 +15,14 @@ internal static class EntryPoint
         : ConsoleRunner.Run(args).GetAwaiter().GetResult();
 
     /// <param name="kept">The file where the probe writes how it ended, as an editor keeps its work.</param>
-    /// <param name="options">--ascii, --no-mouse.</param>
+    /// <param name="options">--ascii, --no-mouse; --stuck hangs while it keeps the work.</param>
     private static int Probe(string kept, string[] options) => TerminalHost.Run(
         _ => new Notebook(),
         ending =>
         {
             File.AppendAllText(kept, $"{ending.Cause}\n");
+            if (options.Contains("--stuck"))
+                Thread.Sleep(Timeout.Infinite);
             ending.Note = ending.Cause == EndingCause.Crash ? $"Your work is in {kept}." : null;
         },
         new TerminalOptions(Ascii: options.Contains("--ascii"), Mouse: !options.Contains("--no-mouse")));

@@ -7,5 +7,9 @@ namespace PanelTui.Tests.Terminal;
 internal static class LibraryLoad
 {
     [ModuleInitializer]
-    internal static void Watch() => RuntimeHelpers.RunModuleConstructor(typeof(LibraryStart).Module.ModuleHandle);
+    internal static void Watch()
+    {
+        RuntimeHelpers.RunModuleConstructor(typeof(LibraryStart).Module.ModuleHandle);
+        ThreadPool.SetMinThreads(64, 64); // a test waits on one thread of the pool while its program starts on another
+    }
 }

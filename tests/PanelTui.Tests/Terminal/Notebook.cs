@@ -12,12 +12,7 @@ internal sealed class Notebook : Runnable
 {
     private readonly Page _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
 
-    public Notebook()
-    {
-        AddCommand(Command.Cancel, () => true);
-        KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_page);
-    }
+    public Notebook() => Add(_page);
 
     /// <summary>What was typed and pasted.</summary>
     public string Written => _page.Written;
@@ -32,8 +27,10 @@ internal sealed class Notebook : Runnable
             App!.AddTimeout(TimeSpan.FromSeconds(5), () => Say("five seconds later"));
         else if (key == Key.F4)
             _ = Task.Run(() => App!.Invoke(() => Say("found")), CancellationToken.None);
-        else if (key == Key.F10)
-            _page.Fill();
+        else if (key == Key.L.WithCtrl)
+            TerminalHost.Repaint(App!);
+        else if (key == Key.F11)
+            App!.AddTimeout(TimeSpan.FromMilliseconds(1), _page.Fill);
         else if (key == Key.F8)
             new Thread(() => throw new InvalidOperationException("a fault in the background")).Start();
         else if (key == Key.F6)
@@ -61,6 +58,7 @@ internal sealed class Notebook : Runnable
         public Page()
         {
             CanFocus = true;
+            KeyBindings.Remove(Key.Space); // which the library takes for a click
             AddCommand(Command.Activate, context =>
             {
                 if (context?.Binding is MouseBinding { MouseEvent.Position: { } at })
@@ -79,10 +77,12 @@ internal sealed class Notebook : Runnable
         }
 
         /// <summary>Paints every cell anew, with another letter each time.</summary>
-        public void Fill()
+        /// <returns>True: again, and again.</returns>
+        public bool Fill()
         {
             _ground = _ground == '#' ? '.' : '#';
             SetNeedsDraw();
+            return true;
         }
 
         protected override bool OnKeyDownNotHandled(Key key)

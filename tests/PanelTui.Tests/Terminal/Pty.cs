@@ -8,7 +8,7 @@ using PanelTui.Terminal;
 namespace PanelTui.Tests.Terminal;
 
 /// <summary>A terminal of the system with a program on it, as a shell starts it: a session of its own.</summary>
-internal sealed partial class Pty : IDisposable
+internal sealed class Pty : IDisposable
 {
     /// <summary>Read and write, no controlling terminal, not handed on to a program that is started.</summary>
     private const int Flags = 0x2 | 0x100 | 0x80000;
@@ -23,6 +23,7 @@ internal sealed partial class Pty : IDisposable
     private readonly Decoder _decoder = Encoding.UTF8.GetDecoder();
     private readonly ManualResetEventSlim _news = new();
     private readonly Thread _reader;
+    private volatile bool _isStalled;
     private int _slave;
     private int _master;
     private ExceptionDispatchInfo? _fault;
@@ -30,12 +31,12 @@ internal sealed partial class Pty : IDisposable
     private Pty(int columns, int rows)
     {
         Vt = new Vt(new Size(columns, rows));
-        _master = OpenPty(Flags);
-        (Grant(_master) + Unlock(_master)).ShouldBe(0);
-        Name = Marshal.PtrToStringUTF8(NameOf(_master))!;
+        _master = PtyCalls.OpenPty(Flags);
+        (PtyCalls.Grant(_master) + PtyCalls.Unlock(_master)).ShouldBe(0);
+        Name = Marshal.PtrToStringUTF8(PtyCalls.NameOf(_master))!;
         _slave = Libc.Open(Name, Flags);
         _ = Libc.GetMode(_slave, _modeBefore);
-        _ = Libc.Control(_master, 0x5414, [(ushort)rows, (ushort)columns, 0, 0]);
+        SetSize(columns, rows);
         _reader = new Thread(Read) { IsBackground = true, Name = "far end of the terminal" };
         _reader.Start();
     }
@@ -92,6 +93,14 @@ internal sealed partial class Pty : IDisposable
         return this;
     }
 
+    public Pty Resize(int columns, int rows)
+    {
+        lock (_gate)
+            Vt.Resize(new Size(columns, rows));
+        SetSize(columns, rows);
+        return this;
+    }
+
     /// <summary>Waits until the screen is as it should be.</summary>
     public Pty Until(Func<Vt, bool> isSo)
     {
@@ -129,7 +138,7 @@ internal sealed partial class Pty : IDisposable
         Program.WaitForExit(Hanging).ShouldBeTrue($"the program does not end:\n{Sent}");
         _ = Libc.GetMode(_slave, _modeAfter);
         CloseSlave();
-        if (!IsStalled)
+        if (!_isStalled)
             _reader.Join(); // it reads on to the end of what was sent
         _fault?.Throw();
         return Program.ExitCode;
@@ -145,8 +154,18 @@ internal sealed partial class Pty : IDisposable
         _ = Libc.Close(master);
     }
 
-    /// <summary>Stops reading, as a stalled connection does.</summary>
-    public bool IsStalled { get; set; }
+    /// <summary>Stops reading, as a stalled connection does; returns when the line is full.</summary>
+    public void Stall()
+    {
+        _isStalled = true;
+        while (!IsQuietFor(TimeSpan.FromMilliseconds(50)))
+        {
+            // what was on its way still comes in
+        }
+
+        for (var (before, now) = (-1, Waiting); before != now; (before, now) = (now, Waiting))
+            IsQuietFor(TimeSpan.FromMilliseconds(100));
+    }
 
     public void Dispose()
     {
@@ -164,7 +183,7 @@ internal sealed partial class Pty : IDisposable
         var letters = new char[65_537];
         for (var master = _master; master == _master;)
         {
-            if (IsStalled || !HasNews(master))
+            if (_isStalled || !HasNews(master))
                 continue;
             var count = Libc.Read(master, bytes, bytes.Length);
             if (count <= 0)
@@ -173,6 +192,20 @@ internal sealed partial class Pty : IDisposable
             _news.Set();
         }
     }
+
+    /// <summary>The bytes the program has sent that nobody has read.</summary>
+    private int Waiting
+    {
+        get
+        {
+            Span<ushort> count = stackalloc ushort[4];
+            _ = Libc.Control(_master, 0x541B, count);
+            return count[0] + (count[1] << 16);
+        }
+    }
+
+    private void SetSize(int columns, int rows) =>
+        _ = Libc.Control(_master, 0x5414, [(ushort)rows, (ushort)columns, 0, 0]);
 
     private void CloseSlave()
     {
@@ -202,20 +235,4 @@ internal sealed partial class Pty : IDisposable
         Libc.PollEntry[] entry = [new(fd, Libc.PollIn)];
         return Libc.Poll(entry, 1, 20) > 0;
     }
-
-    [LibraryImport("libc", EntryPoint = "posix_openpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int OpenPty(int flags);
-
-    [LibraryImport("libc", EntryPoint = "grantpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int Grant(int fd);
-
-    [LibraryImport("libc", EntryPoint = "unlockpt")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial int Unlock(int fd);
-
-    [LibraryImport("libc", EntryPoint = "ptsname")]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.System32)]
-    private static partial nint NameOf(int fd);
 }

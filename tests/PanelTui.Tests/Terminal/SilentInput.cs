@@ -12,7 +12,10 @@ internal sealed class SilentInput : IInput<char>
     {
     }
 
-    public void Run(CancellationToken runCancellationToken) => runCancellationToken.WaitHandle.WaitOne();
+    public void Run(CancellationToken runCancellationToken)
+    {
+        // Returns at once: a waiting reader would hold a thread of the pool for every program that is driven.
+    }
 
     public void Dispose()
     {

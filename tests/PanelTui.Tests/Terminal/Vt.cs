@@ -114,8 +114,6 @@ internal sealed partial class Vt(Size size)
             case 'K' or 'J':
                 Erase(_at.X, _at.Y, final == 'J');
                 break;
-            case 'u' when parameters == "<":
-                break;
             case 'h' or 'l':
                 SetMode(parameters, final == 'h');
                 break;
@@ -142,7 +140,7 @@ internal sealed partial class Vt(Size size)
     private static (string, string)[][] Blank(Size size) =>
         [.. Enumerable.Range(0, size.Height).Select(_ => Enumerable.Repeat((" ", ""), size.Width).ToArray())];
 
-    [GeneratedRegex(@"^\e\[(?<p>[?<0-9;]*)(?<f>[@-~])")]
+    [GeneratedRegex(@"^\e\[(?<p>[?0-9;]*)(?<f>[@-~])")]
     private static partial Regex Control();
 
     [GeneratedRegex(@"^\e\]52;c;(?<t>[A-Za-z0-9+/=]*)\a")]

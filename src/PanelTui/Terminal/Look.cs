@@ -9,7 +9,7 @@ namespace PanelTui.Terminal;
 /// No meaning rests on colour: the cursor is reversed, what can be chosen is underlined, what matters is bold, and a
 /// finding has a letter. Colour, of the sixteen that the user's theme defines, repeats what is there already.
 /// </remarks>
-public static class Schemes
+public static class Look
 {
     private static readonly Lock Gate = new();
     private static bool _installed;

@@ -1,0 +1,137 @@
+using Terminal.Gui.Views;
+
+namespace PanelTui.Tests.Terminal;
+
+/// <summary>The editor itself on a terminal of the system; PANELTUI_EXE names another build of it, such as the native one.</summary>
+public sealed class EditorTerminalTests : TerminalTests
+{
+    private const string Schedule = """
+        schedule: 1
+        panel:
+          name: Packing shed standby
+          system: 120/240 V 1ph 3W
+          spaces: 8
+          bus: 100 A
+          main: 60 A
+        circuits:
+          - {space: 1, name: "Sorting lights \u202e\u009b2J", breaker: 15 A, loads: [{kind: lighting, rating: 480 W}]}
+          - {space: 2, name: Well pump, breaker: 20 A, loads: [{kind: motor, rating: 1/2 hp}]}
+
+        """;
+
+    public EditorTerminalTests()
+    {
+        File.WriteAllText(Path.Combine(Folder, "shed.yaml"), Schedule);
+        Variables["HOME"] = Folder;
+        Variables["XDG_STATE_HOME"] = Path.Combine(Folder, "state");
+    }
+
+    [Theory]
+    [InlineData(1, 129)]
+    [InlineData(2, 130)]
+    [InlineData(3, 131)]
+    [InlineData(15, 143)]
+    public void A_signal_leaves_a_clean_terminal(int signal, int exitCode)
+    {
+        using var terminal = OpenEditor();
+        terminal.Signal(signal).ExitCode().ShouldBe(exitCode);
+        ShouldBeClean(terminal);
+    }
+
+    [Fact]
+    public void Quitting_leaves_a_clean_terminal()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("\u0011").ExitCode().ShouldBe(0);
+        ShouldBeClean(terminal);
+    }
+
+    [Fact]
+    public void Escape_does_not_quit()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("\e").IsQuietFor(TimeSpan.FromSeconds(1));
+        terminal.Program.HasExited.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void NO_COLOR_means_no_colour()
+    {
+        Variables["NO_COLOR"] = "1";
+        using var terminal = OpenEditor();
+        terminal.Sent.ShouldNotMatch(@"\e\[[0-9;]*\b([34]\d|9\d|10\d)[0-9;]*m");
+    }
+
+    [Fact]
+    public void A_plain_locale_gets_plain_letters()
+    {
+        Variables["LC_ALL"] = "C";
+        using var terminal = OpenEditor();
+        terminal.Sent.ShouldAllBe(letter => letter < '\u0080');
+    }
+
+    [Fact]
+    public void Text_of_the_file_never_reaches_the_terminal_raw()
+    {
+        using var terminal = OpenEditor();
+        terminal.Sent.ShouldNotContain("\u202e");
+        terminal.Sent.ShouldNotContain("\u009b");
+    }
+
+    [Fact]
+    public void An_idle_editor_sends_nothing()
+    {
+        using var terminal = OpenEditor();
+        terminal.IsQuietFor(TimeSpan.FromSeconds(1)).ShouldBeTrue();
+    }
+
+    [Fact]
+    public void A_key_costs_one_write_of_less_than_400_bytes()
+    {
+        using var terminal = OpenEditor();
+        var before = terminal.Vt.Text;
+        var (bytes, writes) = terminal.CostOf("\e[B", screen => screen.Cost.Writes > 0);
+        bytes.ShouldBeLessThan(400, before);
+        writes.ShouldBe(1);
+    }
+
+    [Fact]
+    public void The_terminal_is_asked_nothing()
+    {
+        using var terminal = OpenEditor();
+        foreach (var question in (string[])["\e[c", "\e[>c", "\e[6n", "\e[?6n", "\e[?u", "\e]10;?", "\e]11;?", "\eP", "\e_"])
+            terminal.Sent.ShouldNotContain(question, Case.Sensitive);
+    }
+
+    [Fact]
+    public void A_terminal_that_cannot_move_its_cursor_gets_a_sentence()
+    {
+        Variables["TERM"] = "dumb";
+        using var terminal = StartEditor();
+        terminal.ExitCode().ShouldBe(2);
+        terminal.Sent.ShouldContain("'paneltui check' and 'paneltui calc' work without one.");
+        terminal.Sent.ShouldNotContain("\e");
+    }
+
+    private Pty OpenEditor()
+    {
+        var terminal = StartEditor().Until(screen => screen.Modes.Contains("?1049") && screen.Text.Length > 0);
+        while (!terminal.IsQuietFor(TimeSpan.FromMilliseconds(200)))
+        {
+            // the first frames are still coming
+        }
+
+        return terminal;
+    }
+
+    private Pty StartEditor()
+    {
+        Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
+        Assert.SkipUnless(HasEditor, "the program has no screen yet");
+        var given = Environment.GetEnvironmentVariable("PANELTUI_EXE");
+        return Pty.Start([given ?? Path.Combine(AppContext.BaseDirectory, "paneltui"), "shed.yaml"], Variables, Folder);
+    }
+
+    private static bool HasEditor =>
+        typeof(PanelTui.Terminal.TerminalHost).Assembly.GetTypes().Any(type => type.IsSubclassOf(typeof(Runnable)));
+}
