@@ -42,5 +42,5 @@ internal static class Shed
     public static Snapshot Snapshot(string text = Text) => Documents.Snapshot.Of(SourceText.FromString(text));
 
     /// <summary>An example schedule of the repository.</summary>
-    public static string Example(string name) => Path.Combine(Repository.Root, "examples", $"{name}.panel.yaml");
+    public static string Example(string name) => Path.Combine(SourceTree.Root, "examples", $"{name}.panel.yaml");
 }

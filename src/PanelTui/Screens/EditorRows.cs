@@ -8,7 +8,7 @@ namespace PanelTui.Screens;
 internal static class EditorRows
 {
     /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
-    private const int RowsForFindings = 3;
+    private const int RowsForFindings = 4;
 
     private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("Esc", "give up")];
 
@@ -36,8 +36,8 @@ internal static class EditorRows
         var then = session.Preview?.Assessment;
         var findings = (then ?? session.Assessment).Findings;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
-        var needed = figures.Length + Math.Min(findings.Length + 1, RowsForFindings);
-        if (needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
+        var needed = FindingRows.Of(findings, columns, RowsForFindings).Length;
+        if (figures.Length + needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
         return [.. figures.Concat(FindingRows.Of(findings, columns, rows - figures.Length)).Select(row => ImmutableArray.Create(row.In(columns)))];
     }
 

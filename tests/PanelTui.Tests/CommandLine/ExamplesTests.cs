@@ -5,7 +5,7 @@ namespace PanelTui.Tests.CommandLine;
 public class ExamplesTests
 {
     public static TheoryData<string> Examples => [.. Directory
-        .GetFiles(Path.Combine(Repository.Root, "examples"), "*.panel.yaml")
+        .GetFiles(Path.Combine(SourceTree.Root, "examples"), "*.panel.yaml")
         .Select(path => Path.GetFileName(path)[..^".panel.yaml".Length])];
 
     [Theory, MemberData(nameof(Examples))]
