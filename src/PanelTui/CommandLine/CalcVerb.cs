@@ -1,4 +1,6 @@
 using System.CommandLine;
+using PanelTui.Documents.Reading.Values;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -15,12 +17,15 @@ internal sealed class CalcVerb : Verb
         demand with the section each line rests on, and the ratings that follow.
 
         Usage:
-          paneltui calc FILE [--json]
+          paneltui calc FILE [--json | --why FIGURE]
 
         Examples:
           paneltui calc shed.panel.yaml
+          paneltui calc shed.panel.yaml --why minimum-ampacity
           paneltui calc shed.panel.yaml --json | python3 -m json.tool
 
+        Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
+        minimum-ampacity, feeder-device, transfer-rating.
         With --json, one object on standard output; docs/calculation.md names every field.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
         """;
@@ -29,12 +34,17 @@ internal sealed class CalcVerb : Verb
     {
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
         var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
+        var why = new Option<string?>("--why") { Description = "how one figure came about, and the sections it rests on" };
         command.Add(file);
         command.Add(json);
-        command.SetAction(parsed => Calculate(parsed.GetRequiredValue(file), parsed.GetValue(json), streams));
+        command.Add(why);
+        command.SetAction(parsed => Calculate(
+            parsed.GetRequiredValue(file),
+            assessment => parsed.GetValue(why) is { } figure ? Why(assessment, figure, streams) : All(assessment, parsed.GetValue(json), streams),
+            streams));
     }
 
-    private static int Calculate(string file, bool asJson, Streams streams)
+    private static int Calculate(string file, Func<Assessment, int> print, Streams streams)
     {
         var input = ScheduleInput.Read(file, streams);
         if (input.Problem is { } problem)
@@ -50,8 +60,27 @@ internal sealed class CalcVerb : Verb
             return ExitCode.Unusable;
         }
 
+        return print(assessment);
+    }
+
+    private static int All(Assessment assessment, bool asJson, Streams streams)
+    {
         if (asJson) streams.Out.WriteLine(CalcJson.Of(assessment));
         else foreach (var line in CalcSummary.Of(assessment)) streams.Out.WriteLine(line);
+        return ExitCode.Of(assessment);
+    }
+
+    private static int Why(Assessment assessment, string figure, Streams streams)
+    {
+        if (assessment.Why(figure) is not { } derivation)
+        {
+            var known = assessment.Figures;
+            streams.Error.WriteLine(DisplayText.Clean(
+                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)} The figures are {string.Join(", ", known)}."));
+            return ExitCode.Unusable;
+        }
+
+        foreach (var line in DerivationText.Of(derivation)) streams.Out.WriteLine(line);
         return ExitCode.Of(assessment);
     }
 }

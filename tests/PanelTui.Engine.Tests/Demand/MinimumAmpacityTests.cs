@@ -37,6 +37,29 @@ public class MinimumAmpacityTests
     public void Of_four_equal_motors_one_counts_125_percent() =>
         Demand(Sketch.TwoPole(1, Sketch.Of(5.Hp) with { Count = 4 })).MinimumAmpacity.ShouldBe(119.A);
 
+    /// <summary>Three of 5 A are three motors, and the largest of four is the one of 12 A. Derived.</summary>
+    [Fact]
+    public void The_largest_motor_is_one_motor_not_several_alike() =>
+        Demand(Sketch.OnePole(1, Motor(5) with { Count = 3 }, Motor(12))).MinimumAmpacity.ShouldBe(30.A);
+
+    [Fact]
+    public void A_leg_without_a_motor_adds_none()
+    {
+        var demand = Demand(Sketch.OnePole(1, Motor(12)), Sketch.OnePole(3, Sketch.Of(8.A)));
+        demand.LargestMotorOn(Leg.B).ShouldBeNull();
+        demand.MinimumAmpacityOn(Leg.B).ShouldBe(8.A);
+        demand.WhyMinimumAmpacity().Steps.Count(step => step.Label.Contains("largest motor", StringComparison.Ordinal))
+            .ShouldBe(1);
+    }
+
+    [Theory]
+    [InlineData(LoadKind.Motor, 10)]
+    [InlineData(LoadKind.Cooling, 10)]
+    [InlineData(LoadKind.HeatPump, 10)]
+    [InlineData(LoadKind.Appliance, 8)]
+    public void Compressors_count_as_motors(LoadKind kind, int needed) =>
+        Demand(Sketch.OnePole(1, Sketch.Of(8.A, kind))).MinimumAmpacity.ShouldBe(needed.A);
+
     /// <summary>
     /// A02: NEC Annex D, example D1(b), 2005 print: 99 A and 104 A on the legs, 110 A device. Seen. The base of 78 A on each leg is
     /// laid in as other load; motors at the amperes of the print.

@@ -65,6 +65,29 @@ public class NeutralTests
         loads.Neutral(SourceArrangement.OneUnit).Value.ShouldBe(0);
     }
 
+    /// <summary>
+    /// Derived: A-B lies 30 degrees ahead of A, so 10 A to neutral and 20 A from A to B make root(100 + 400 + 400 cos 30) A on A;
+    /// on B the two lie 30 degrees apart as well.
+    /// </summary>
+    [Theory]
+    [InlineData(Leg.A, 29.0929)]
+    [InlineData(Leg.B, 29.0929)]
+    [InlineData(Leg.C, 10)]
+    public void On_a_wye_a_208_V_load_and_120_V_loads_add_as_phasors(Leg leg, double current) =>
+        ((double)(Amperes(PanelSystem.Wye, 10, 10, 10) + Between(PanelSystem.Wye, Leg.A, 20)).AmperesOn(leg).Value)
+            .ShouldBe(current, 0.0001);
+
+    /// <summary>Derived: B-C and C-A, too, lie 30 degrees ahead of their first leg.</summary>
+    [Theory]
+    [InlineData(Leg.B, Leg.C)]
+    [InlineData(Leg.C, Leg.A)]
+    public void Each_pair_of_a_wye_adds_alike(Leg first, Leg second)
+    {
+        var loads = Amperes(PanelSystem.Wye, 10, 10, 10) + Between(PanelSystem.Wye, first, 20);
+        ((double)loads.AmperesOn(first).Value).ShouldBe(29.0929, 0.0001);
+        ((double)loads.AmperesOn(second).Value).ShouldBe(29.0929, 0.0001);
+    }
+
     /// <summary>D14: a controls supplier's knowledge-base article, 14 A on A-B, B-C and C-A. Seen.</summary>
     [Fact]
     public void Three_equal_208_V_loads_of_14_A_make_24_25_A_on_each_leg()

@@ -48,5 +48,22 @@ public class CalcTests
         ran.Error.ShouldContain("spaces");
     }
 
+    [Fact]
+    public void Every_figure_answers_why_with_its_sections()
+    {
+        foreach (var figure in Shed.Snapshot().Assessment!.Figures)
+        {
+            var ran = Ran.With(Shed.Text, "calc", "-", "--why", figure);
+            ran.Code.ShouldBe(0);
+            ran.Out.Split('\n').Length.ShouldBeGreaterThan(2, figure);
+        }
+
+        Ran.With(Shed.Text, "calc", "-", "--why", "minimum-ampacity").Out.ShouldContain("430.24");
+    }
+
+    [Fact]
+    public void A_figure_that_is_not_there_is_guessed() =>
+        Ran.With(Shed.Text, "calc", "-", "--why", "imbalanse").Error.ShouldContain("did you mean imbalance?");
+
     private static IEnumerable<string> Names(JsonElement element) => element.EnumerateObject().Select(property => property.Name);
 }

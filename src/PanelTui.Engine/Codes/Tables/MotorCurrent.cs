@@ -30,6 +30,9 @@ public static class MotorCurrent
     ];
 
     /// <summary>The current of a motor; nothing above 10 hp, where the table ends.</summary>
-    /// <remarks>Between two rows the next larger one counts; a voltage between two columns goes to the nearer one.</remarks>
+    /// <remarks>
+    /// Between two rows the next larger one counts. A voltage between two columns goes to the nearer one, from the middle to the
+    /// lower, which asks for more.
+    /// </remarks>
     public static TableCurrent? Find(Horsepower output, Volts volts) => MotorRow.Find(Rows, Columns, output, volts);
 }

@@ -47,6 +47,7 @@ public class MotorCurrentTests
     [InlineData(120, 24)]
     [InlineData(200, 13.8)]
     [InlineData(208, 13.2)]
+    [InlineData(219, 13.2)]
     [InlineData(220, 12)]
     [InlineData(240, 12)]
     public void A_2_hp_motor_is_read_in_the_column_of_its_voltage(int volts, double current) =>

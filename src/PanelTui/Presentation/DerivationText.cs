@@ -1,0 +1,26 @@
+using System.Globalization;
+using PanelTui.Engine.Derivations;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Presentation;
+
+/// <summary>How a figure came about, line by line: what went in, its value, and the section it rests on.</summary>
+internal static class DerivationText
+{
+    private const int LabelColumns = 58;
+
+    public static IEnumerable<string> Of(Derivation derivation) =>
+        derivation.Steps.Select(Line).Prepend(DisplayText.Clean(derivation.Title));
+
+    private static string Line(DerivationStep step)
+    {
+        var decimals = step.Unit is "VA" or "W" ? 0 : 2;
+        var where = step.Spaces.IsEmpty ? "" : $"  (space {string.Join(", ", step.Spaces)})";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"  {Padded(DisplayText.Clean(step.Label))} {Shown.Rounded(step.Value, decimals, step.Unit),12}   {step.Cite}{where}");
+    }
+
+    /// <summary>To a common column where it is short enough; a long label is never cut.</summary>
+    private static string Padded(string label) => DisplayText.Width(label) < LabelColumns ? DisplayText.Fit(label, LabelColumns) : label;
+}
