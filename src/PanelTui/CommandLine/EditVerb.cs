@@ -1,6 +1,7 @@
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
+using PanelTui.Editing;
 using PanelTui.Presentation;
 using PanelTui.Screens;
 using PanelTui.Terminal;
@@ -25,7 +26,8 @@ internal static class EditVerb
             var (session, snapshot) = Session.Open(path);
             return session is null
                 ? Unreadable(path, snapshot, streams)
-                : TerminalHost.Run(_ => new EditorScreen(session), options: new TerminalOptions(Ascii: ascii));
+                : TerminalHost.Run(
+                    _ => new EditorScreen(session), ending => UnsavedCopy.Keep(session, ending), new TerminalOptions(Ascii: ascii));
         }
         catch (FileProblem problem)
         {

@@ -38,6 +38,20 @@ public sealed class EditorTerminalTests : TerminalTests
         ShouldBeClean(terminal);
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(15)]
+    public void A_signal_keeps_the_unsaved_work_and_says_where(int signal)
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(vt => vt.Text.Contains("· changed", StringComparison.Ordinal));
+        terminal.Signal(signal).ExitCode().ShouldBe(128 + signal);
+        var kept = Directory.GetFiles(Path.Combine(Folder, "state", "paneltui", "unsaved")).ShouldHaveSingleItem();
+        File.ReadAllText(kept).ShouldNotContain("Sorting lights");
+        File.ReadAllText(Path.Combine(Folder, "shed.yaml")).ShouldBe(Schedule);
+        terminal.Sent.ShouldContain(Path.GetFileName(kept));
+    }
+
     [Fact]
     public void Quitting_leaves_a_clean_terminal()
     {
