@@ -17,5 +17,8 @@ public readonly record struct PowerFactor
 
     public decimal Value => 1 - _below;
 
+    /// <summary>The reactive share: the sine of the angle that this is the cosine of, to the ninth decimal.</summary>
+    public decimal Sine => Math.Round((decimal)Math.Sqrt((double)(1 - (Value * Value))), 9);
+
     public override string ToString() => Shown.Exactly(Value);
 }

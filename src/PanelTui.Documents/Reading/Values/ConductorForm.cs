@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Documents.Reading.Values;
 
