@@ -13,5 +13,7 @@ internal static class FeederReader
         Insulation = feeder.Value(FeederFields.Insulation),
         Length = feeder.Value(FeederFields.Length),
         Ambient = feeder.Value(FeederFields.Ambient),
+        CurrentCarrying = feeder.Value(FeederFields.CurrentCarrying),
+        Conduit = feeder.Value(FeederFields.Conduit) ?? Conduit.Pvc,
     };
 }

@@ -51,6 +51,9 @@ public static class Limits
     /// <summary>Times the full-load current: a good three times the usual six.</summary>
     public const decimal StartFactor = 20;
 
+    /// <summary>Conductors in one raceway: far beyond the last step of the adjustment table, 41.</summary>
+    public const int CurrentCarrying = 200;
+
     /// <summary>How many alike, and how many receptacle yokes: more would not fit on one breaker.</summary>
     public const int Count = 1_000;
 

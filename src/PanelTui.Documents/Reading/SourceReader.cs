@@ -16,6 +16,7 @@ internal static class SourceReader
         SurgePerLeg = source.Value(SourceFields.SurgePerLeg),
         SurgeTime = source.Value(SourceFields.SurgeTime),
         Outlet = source.Object(SourceFields.Outlet),
+        Cord = source.Object(SourceFields.Cord),
         Ocpd = source.Value(SourceFields.Ocpd),
         Neutral = source.Value(SourceFields.Neutral),
         Gfci = source.Value(SourceFields.Gfci),

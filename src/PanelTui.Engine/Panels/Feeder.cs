@@ -2,6 +2,15 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Panels;
 
+/// <summary>What the feeder's conductors run in, as far as it matters to their impedance.</summary>
+public enum Conduit
+{
+    /// <summary>PVC, or a cable without a metal sheath.</summary>
+    Pvc,
+
+    Steel,
+}
+
 /// <summary>From the transfer equipment to this panel; whatever nobody wrote down is nothing.</summary>
 public sealed record Feeder
 {
@@ -17,4 +26,9 @@ public sealed record Feeder
     public Feet? Length { get; init; }
 
     public Celsius? Ambient { get; init; }
+
+    /// <summary>Current-carrying conductors together in its raceway or cable, its own among them.</summary>
+    public int? CurrentCarrying { get; init; }
+
+    public Conduit Conduit { get; init; } = Conduit.Pvc;
 }

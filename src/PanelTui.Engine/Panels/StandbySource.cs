@@ -50,6 +50,9 @@ public sealed record StandbySource
     /// <summary>The NEMA WD 6 configuration of outlet, cord and inlet, e.g. `14-50`.</summary>
     public string? Outlet { get; init; }
 
+    /// <summary>A conductor of the cord between outlet and inlet.</summary>
+    public Conductor? Cord { get; init; }
+
     /// <summary>The source's own breaker.</summary>
     public Amperes? Ocpd { get; init; }
 

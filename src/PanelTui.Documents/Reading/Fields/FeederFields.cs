@@ -23,5 +23,16 @@ internal static class FeederFields
     public static readonly ValueField<Celsius> Ambient = new("feeder.ambient", Forms.Temperature, "30 C",
         "The temperature of the air around it");
 
-    public static readonly ImmutableArray<Field> All = [Ocpd, Conductor, Insulation, Length, Ambient];
+    public static readonly ValueField<int> CurrentCarrying = new(
+        "feeder.current_carrying", new WholeNumberForm(1, Limits.CurrentCarrying), "6",
+        "How many current-carrying conductors share its raceway or cable, its own among them")
+    {
+        Default = "3 or fewer",
+    };
+
+    public static readonly ValueField<Conduit> Conduit = new("feeder.conduit", Choices.Conduit, "steel",
+        "What it runs in: pvc also stands for cable without a metal sheath") { Default = "pvc" };
+
+    public static readonly ImmutableArray<Field> All =
+        [Ocpd, Conductor, Insulation, Length, Ambient, CurrentCarrying, Conduit];
 }

@@ -37,6 +37,9 @@ internal static class SourceFields
     public static readonly ValueField<string> Outlet = new("source.outlet", new OutletForm(), "14-50",
         "The NEMA WD 6 configuration of its outlet, the cord and the inlet");
 
+    public static readonly ValueField<Conductor> Cord = new("source.cord", new ConductorForm(), "6 AWG Cu",
+        "Size and metal of a conductor of the cord between outlet and inlet");
+
     public static readonly ValueField<Amperes> Ocpd = new("source.ocpd", Forms.Handle, "50 A",
         "The source's own breaker");
 
@@ -58,6 +61,6 @@ internal static class SourceFields
     public static readonly ImmutableArray<Field> All =
     [
         Kind, Arrangement, Continuous, ContinuousPerLeg, Surge, SurgePerLeg, SurgeTime,
-        Outlet, Ocpd, Neutral, Gfci, Battery, Charging, Solar,
+        Outlet, Cord, Ocpd, Neutral, Gfci, Battery, Charging, Solar,
     ];
 }

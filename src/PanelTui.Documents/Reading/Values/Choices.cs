@@ -37,6 +37,9 @@ internal static class Choices
     public static readonly ChoiceForm<SourceNeutral> Neutral =
         new(("floating", SourceNeutral.Floating), ("bonded", SourceNeutral.Bonded));
 
+    public static readonly ChoiceForm<Conduit> Conduit =
+        new(("pvc", Engine.Panels.Conduit.Pvc), ("steel", Engine.Panels.Conduit.Steel));
+
     public static readonly ChoiceForm<ChargingFrom> Charging =
         new(("grid", ChargingFrom.Grid), ("generator", ChargingFrom.Generator), ("solar", ChargingFrom.Solar));
 
