@@ -25,6 +25,12 @@ public sealed record Assessment
     /// <summary>Nothing without <see cref="Demand"/>.</summary>
     public TransferRating? Transfer { get; init; }
 
+    /// <summary>What each circuit has to be, by its ordinal.</summary>
+    public required ImmutableArray<BranchSizing> Branches { get; init; }
+
+    /// <summary>From the source to the bus.</summary>
+    public required SourceChain Chain { get; init; }
+
     /// <summary>In the order of the file.</summary>
     public required ImmutableArray<ScenarioRun> Scenarios { get; init; }
 
@@ -32,16 +38,22 @@ public sealed record Assessment
     public required ImmutableArray<Finding> Findings { get; init; }
 
     /// <summary>The names of the figures that <see cref="Why"/> answers for this schedule.</summary>
-    public ImmutableArray<string> Figures => [.. FigureNames.All.Where(figure => Why(figure) is not null)];
+    public ImmutableArray<string> Figures =>
+    [
+        .. FigureNames.All.Where(figure => Why(figure) is not null),
+        .. Branches.Select(branch => FigureNames.Branch(branch.Circuit.Space)).Distinct(),
+    ];
 
     public static Assessment Of(Schedule schedule)
     {
         var connected = ConnectedLoad.Of(schedule);
         var demand = DemandBook.Work(schedule, connected);
-        var feeder = demand is null ? null : FeederSizing.Of(demand);
+        var feeder = demand is null ? null : FeederSizing.Of(schedule, demand);
         var transfer = demand is null ? null : TransferRating.Of(schedule, demand);
         ImmutableArray<ScenarioRun> scenarios =
             [.. schedule.Scenarios.Select(scenario => ScenarioRun.Of(scenario, schedule, connected.Loads))];
+        var branches = BranchSizing.AllOf(schedule, connected, feeder?.VoltageDrop);
+        var chain = SourceChain.Of(schedule, SourceCapacity.Of(schedule, demand, scenarios));
         return new Assessment
         {
             Schedule = schedule,
@@ -49,8 +61,14 @@ public sealed record Assessment
             Demand = demand,
             Feeder = feeder,
             Transfer = transfer,
+            Branches = branches,
+            Chain = chain,
             Scenarios = scenarios,
-            Findings = RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)),
+            Findings = RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)
+            {
+                Branches = branches,
+                Chain = chain,
+            }),
         };
     }
 
@@ -65,7 +83,13 @@ public sealed record Assessment
         FigureNames.DemandNeutral => Demand?.WhyNeutral(),
         FigureNames.MinimumAmpacity => Demand?.WhyMinimumAmpacity(),
         FigureNames.FeederDevice => Feeder?.Why(),
+        FigureNames.Conductor => Feeder?.WhyConductor(),
+        FigureNames.GroundingConductor => Feeder?.WhyGroundingConductor(),
+        FigureNames.VoltageDrop => Feeder?.WhyVoltageDrop(Schedule.Feeder),
         FigureNames.TransferRating => Transfer?.Why(),
-        _ => null,
+        FigureNames.Chain => Chain.Why(),
+        _ => BranchAt(FigureNames.SpaceOf(figure))?.Why(figure),
     };
+
+    private BranchSizing? BranchAt(SpaceNumber? space) => Branches.FirstOrDefault(branch => branch.Circuit.Space == space);
 }

@@ -15,7 +15,7 @@ public partial class LayerTests
         ["Derivations"] = ["Quantities", "Codes", "Panels"],
         ["Loads"] = ["Quantities", "Codes", "Panels", "Derivations"],
         ["Demand"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads"],
-        ["Sizing"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads", "Demand"],
+        ["Sizing"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads", "Demand", "Running"],
         ["Running"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads"],
         ["Rules"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads", "Demand", "Sizing", "Running"],
         ["Balance"] = ["Quantities", "Codes", "Panels", "Derivations", "Loads", "Demand", "Sizing", "Running"],

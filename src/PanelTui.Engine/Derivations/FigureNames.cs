@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Derivations;
 
@@ -13,11 +14,28 @@ public static class FigureNames
     public const string DemandNeutral = "demand-neutral";
     public const string MinimumAmpacity = "minimum-ampacity";
     public const string FeederDevice = "feeder-device";
+    public const string Conductor = "conductor";
+    public const string GroundingConductor = "grounding-conductor";
+    public const string VoltageDrop = "voltage-drop";
     public const string TransferRating = "transfer-rating";
+    public const string Chain = "chain";
+
+    private const string BranchPrefix = "branch:";
 
     /// <summary>In the order in which they build on one another.</summary>
     public static readonly ImmutableArray<string> All =
     [
-        Connected, Legs, Neutral, Imbalance, Demand, DemandNeutral, MinimumAmpacity, FeederDevice, TransferRating,
+        Connected, Legs, Neutral, Imbalance, Demand, DemandNeutral, MinimumAmpacity, FeederDevice,
+        Conductor, GroundingConductor, VoltageDrop, TransferRating, Chain,
     ];
+
+    /// <summary>The figure of one circuit: `branch:17a` for the one whose top space is 17a.</summary>
+    public static string Branch(SpaceNumber space) => $"{BranchPrefix}{space}";
+
+    /// <summary>The space that such a name speaks of; nothing for other names.</summary>
+    public static SpaceNumber? SpaceOf(string figure) =>
+        figure.StartsWith(BranchPrefix, StringComparison.Ordinal)
+        && SpaceNumber.TryParse(figure[BranchPrefix.Length..], out var space)
+            ? space
+            : null;
 }

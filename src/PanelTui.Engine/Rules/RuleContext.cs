@@ -18,6 +18,11 @@ public sealed record RuleContext(
     TransferRating? Transfer,
     ImmutableArray<ScenarioRun> Scenarios)
 {
+    /// <summary>Every circuit, by its ordinal.</summary>
+    public required ImmutableArray<BranchSizing> Branches { get; init; }
+
+    public required SourceChain Chain { get; init; }
+
     public Panel Panel => Schedule.Panel;
 
     public CodeEdition Edition => Schedule.Code.Edition;

@@ -5,7 +5,7 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Sizing;
 
-/// <summary>How the ratings that follow from the demand come about.</summary>
+/// <summary>How the ratings of devices and equipment come about.</summary>
 public static class SizingDerivations
 {
     public static Derivation Why(this FeederSizing feeder) => new(

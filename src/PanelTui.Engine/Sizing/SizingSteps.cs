@@ -1,0 +1,52 @@
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Codes.Tables;
+using PanelTui.Engine.Derivations;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Sizing;
+
+/// <summary>Steps that the derivations of feeder and branch circuits share.</summary>
+internal static class SizingSteps
+{
+    public static DerivationStep Step(string label, Amperes current, Citation cite) => new(label, current.Value, "A", cite);
+
+    public static DerivationStep Step(string label, Percent share, Citation cite) => new(label, share.Value, "%", cite);
+
+    /// <summary>Terminals, insulation, heat and grouping, each with what it takes.</summary>
+    public static IEnumerable<DerivationStep> Of(WiringConditions conditions, bool terminalsStated)
+    {
+        yield return new DerivationStep(
+            terminalsStated ? "Column of the terminals" : "Column of the terminals, not stated",
+            conditions.Terminals.Temperature.Value, "C", TerminalTemperatures.Section.In(conditions.Edition));
+        yield return new DerivationStep(
+            "Column of the insulation", conditions.Insulation.Temperature.Value, "C", Citation.Schedule);
+        yield return new DerivationStep(
+            $"Left by {conditions.Ambient} around it", 100 * (conditions.AmbientFactor ?? 0), "%",
+            AmbientCorrection.Section.In(conditions.Edition));
+        yield return Step(
+            "Left by the conductors beside it", conditions.Grouping, GroupingAdjustment.Section.In(conditions.Edition));
+    }
+
+    /// <summary>A conductor in its place, and the largest device that protects it.</summary>
+    public static IEnumerable<DerivationStep> Of(string called, ConductorFit fit, ConductorProtection protection)
+    {
+        var table = ConductorAmpacity.Section.In(protection.Edition);
+        yield return Step($"{called} {fit.Conductor}: at its ends", fit.AtEnds, table);
+        yield return Step($"{called} {fit.Conductor}: on the way", fit.OnTheWay, table);
+        var largest = protection.Largest(fit);
+        yield return Step(
+            $"{called} {fit.Conductor}: largest device", largest,
+            largest < protection.ByAmpacity(fit)
+                ? SmallConductorLimits.CiteFor(fit.Conductor, protection.Edition)
+                : ConductorProtection.NextSizeUp.In(protection.Edition));
+    }
+
+    /// <summary>Resistance, reactance at the power factor, and length.</summary>
+    public static IEnumerable<DerivationStep> Of(WireRun run, OhmsPerKilofoot impedance, CodeEdition edition)
+    {
+        yield return new DerivationStep(
+            $"{run.Conductor}: R x pf + X x sin(arccos pf)", impedance.Value, "ohm/kft",
+            EffectiveImpedance.ResistanceSection(run.Conductor).In(edition));
+        yield return new DerivationStep("Length, one way", run.Length.Value, "ft", Citation.Schedule);
+    }
+}
