@@ -83,7 +83,7 @@ public sealed record Assessment
         FigureNames.DemandNeutral => Demand?.WhyNeutral(),
         FigureNames.MinimumAmpacity => Demand?.WhyMinimumAmpacity(),
         FigureNames.FeederDevice => Feeder?.Why(),
-        FigureNames.Conductor => Feeder?.WhyConductor(),
+        FigureNames.Conductor => Feeder?.WhyConductor(Schedule),
         FigureNames.GroundingConductor => Feeder?.WhyGroundingConductor(),
         FigureNames.VoltageDrop => Feeder?.WhyVoltageDrop(Schedule.Feeder),
         FigureNames.TransferRating => Transfer?.Why(),

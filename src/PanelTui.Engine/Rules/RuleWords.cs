@@ -1,6 +1,8 @@
+using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Sizing;
 
 namespace PanelTui.Engine.Rules;
 
@@ -26,6 +28,13 @@ internal static class RuleWords
     }
 
     public static string Beyond(Amperes current, Amperes limit) => Beyond(current.Value, limit.Value, "A");
+
+    public static string Beyond(Percent share, Percent limit) => Beyond(share.Value, limit.Value, "%");
+
+    /// <summary>`75 C terminals`, or that nobody wrote their marking down.</summary>
+    public static string Terminals(RuleContext context, WiringConditions conditions) => context.Panel.Terminals is null
+        ? $"{conditions.Terminals.Temperature}, the terminals' marking not being stated"
+        : $"{conditions.Terminals.Temperature} terminals";
 
     public static string Beyond(Watts power, Watts limit) => Beyond(power.Value, limit.Value, "W");
 }

@@ -15,6 +15,12 @@ namespace PanelTui.Engine.Sizing;
 /// <param name="Section">Where the percentages stand.</param>
 public sealed record DeviceRange(Amperes Motor, Amperes Others, Amperes Usual, Amperes Most, CodeSection Section)
 {
+    /// <summary>Small motors share general circuits, 430.53(A): at 120 V and 6 A each, behind 20 A. From memory.</summary>
+    private static readonly (Amperes Motor, Amperes Device) General = (6.A, 20.A);
+
+    /// <summary>A maximum on the nameplate of a compressor goes before these, and is not known here.</summary>
+    public bool IsForCompressor => Section == CompressorDevice.Section;
+
     /// <summary>Nothing for a circuit that feeds more than motors, or none, or only some with a maximum on the nameplate.</summary>
     public static DeviceRange? Of(ImmutableArray<PlacedLoad> loads, Amperes inAll, CodeEdition edition)
     {
@@ -31,7 +37,7 @@ public sealed record DeviceRange(Amperes Motor, Amperes Others, Amperes Usual, A
         var others = inAll > largest.Current ? inAll - largest.Current : Amperes.Zero;
         return IsCompressor(largest.Load)
             ? Compressor(largest.Current, others, edition)
-            : Motors(largest.Current, others, edition);
+            : Motors(largest.Load, largest.Current, others, edition);
     }
 
     /// <summary>A compressor's plate gives a power or a current; a motor to drive one has horsepower.</summary>
@@ -39,14 +45,15 @@ public sealed record DeviceRange(Amperes Motor, Amperes Others, Amperes Usual, A
         load.Load.Kind is LoadKind.Cooling or LoadKind.HeatPump && load.Load.Rating is not LoadRating.InHorsepower;
 
     /// <summary>One motor takes the next rating up, 430.52(C)(1); with others beside it the next one down, 430.62(A).</summary>
-    private static DeviceRange Motors(Amperes motor, Amperes others, CodeEdition edition)
+    private static DeviceRange Motors(PlacedLoad load, Amperes motor, Amperes others, CodeEdition edition)
     {
+        var floor = load.Placement.IsToNeutral && motor <= General.Motor ? General.Device : Amperes.Zero;
         var usual = motor * MotorDevice.Breaker;
         var up = others == Amperes.Zero
             ? StandardRatings.NextUp(usual, edition) ?? Down(usual, edition)
             : Down((StandardRatings.NextUp(usual, edition) ?? usual) + others, edition);
         var most = Down((motor * MotorDevice.MostBreaker(motor)) + others, edition);
-        return new DeviceRange(motor, others, AtLeast(up), AtLeast(Amperes.Max(up, most)), MotorDevice.Section);
+        return new DeviceRange(motor, others, AtLeast(up), AtLeast(Amperes.Max(floor, Amperes.Max(up, most))), MotorDevice.Section);
     }
 
     private static DeviceRange Compressor(Amperes motor, Amperes others, CodeEdition edition) => new(

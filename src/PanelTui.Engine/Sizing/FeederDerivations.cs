@@ -12,7 +12,9 @@ public static class FeederDerivations
     /// <summary>The drop is of a note to the section, which a note cannot enforce.</summary>
     private static readonly CodeSection DropNote = Nec.Section("215.2(A)");
 
-    public static Derivation WhyConductor(this FeederSizing feeder) => new(
+    /// <param name="feeder">The sizes.</param>
+    /// <param name="schedule">What is stated of it, and so what had to be assumed.</param>
+    public static Derivation WhyConductor(this FeederSizing feeder, Schedule schedule) => new(
         FigureNames.Conductor,
         "Smallest conductor of the feeder",
         [
@@ -22,7 +24,7 @@ public static class FeederDerivations
                 "To carry on the way: continuous loads at 100 %", feeder.Load.Calculated,
                 FeederSizing.ConductorSection.In(feeder.Edition)),
             SizingSteps.Step("Device to be protected by", feeder.Device, FeederSizing.Section.In(feeder.Edition)),
-            .. SizingSteps.Of(feeder.Conditions, feeder.TerminalsStated),
+            .. SizingSteps.Of(feeder.Conditions, schedule),
             .. Sized(feeder, "Stated", feeder.Stated),
             .. Sized(feeder, "Smallest", feeder.Copper),
             .. Sized(feeder, "Smallest", feeder.OtherMetal),

@@ -25,9 +25,6 @@ public sealed record FeederSizing
 
     public required WiringConditions Conditions { get; init; }
 
-    /// <summary>Whether the panel's terminals are marked, as far as the schedule says.</summary>
-    public bool TerminalsStated { get; init; }
-
     /// <summary>The smallest in copper; nothing above the table's end.</summary>
     public ConductorFit? Copper { get; init; }
 
@@ -71,7 +68,6 @@ public sealed record FeederSizing
             StandardOcpd = standard,
             Device = device,
             Conditions = conditions,
-            TerminalsStated = schedule.Panel.Terminals is not null,
         };
         return sizing.WithConductors(schedule.Feeder).WithRun(schedule.Feeder, demand);
     }

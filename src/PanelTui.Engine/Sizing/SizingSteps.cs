@@ -1,6 +1,7 @@
 using PanelTui.Engine.Codes;
 using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Derivations;
+using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Sizing;
@@ -12,20 +13,24 @@ internal static class SizingSteps
 
     public static DerivationStep Step(string label, Percent share, Citation cite) => new(label, share.Value, "%", cite);
 
-    /// <summary>Terminals, insulation, heat and grouping, each with what it takes.</summary>
-    public static IEnumerable<DerivationStep> Of(WiringConditions conditions, bool terminalsStated)
+    /// <summary>Terminals, insulation, heat and grouping, each with what it takes; what is assumed says so.</summary>
+    public static IEnumerable<DerivationStep> Of(WiringConditions conditions, Schedule schedule)
     {
+        var (panel, feeder) = (schedule.Panel, schedule.Feeder);
         yield return new DerivationStep(
-            terminalsStated ? "Column of the terminals" : "Column of the terminals, not stated",
+            $"Column of the terminals{Assumed(panel.Terminals is null)}",
             conditions.Terminals.Temperature.Value, "C", TerminalTemperatures.Section.In(conditions.Edition));
         yield return new DerivationStep(
-            "Column of the insulation", conditions.Insulation.Temperature.Value, "C", Citation.Schedule);
+            $"Column of the insulation{Assumed(feeder?.Insulation is null)}", conditions.Insulation.Temperature.Value, "C",
+            feeder?.Insulation is null ? Citation.CommonPractice : Citation.Schedule);
         yield return new DerivationStep(
-            $"Left by {conditions.Ambient} around it", 100 * (conditions.AmbientFactor ?? 0), "%",
-            AmbientCorrection.Section.In(conditions.Edition));
+            $"Left by {conditions.Ambient} around it{Assumed(feeder?.Ambient is null)}",
+            100 * (conditions.AmbientFactor ?? 0), "%", AmbientCorrection.Section.In(conditions.Edition));
         yield return Step(
-            "Left by the conductors beside it", conditions.Grouping, GroupingAdjustment.Section.In(conditions.Edition));
+            $"Left by the conductors beside it{Assumed(feeder?.CurrentCarrying is null)}", conditions.Grouping, GroupingAdjustment.Section.In(conditions.Edition));
     }
+
+    private static string Assumed(bool assumed) => assumed ? ", assumed" : "";
 
     /// <summary>A conductor in its place, and the largest device that protects it.</summary>
     public static IEnumerable<DerivationStep> Of(string called, ConductorFit fit, ConductorProtection protection)

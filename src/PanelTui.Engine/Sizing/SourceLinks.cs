@@ -34,7 +34,7 @@ internal sealed class SourceLinks(Schedule schedule)
             $"a field-made cord of {cord}",
             CordAmpacity.Find(cord, three),
             null,
-            _source?.Ocpd,
+            _source?.Ocpd ?? _outlet?.Rating,
             CordAmpacity.SectionFor(cord, three).In(schedule.Code.Edition));
     }
 }

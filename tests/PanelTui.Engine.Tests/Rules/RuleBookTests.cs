@@ -43,7 +43,7 @@ public partial class RuleBookTests
     private static string Kebab(string type) =>
         Capital().Replace(type[..^"Rule".Length], "-$0")[1..].ToLowerInvariant();
 
-    [GeneratedRegex("[A-Z]")]
+    [GeneratedRegex("[A-Z]|(?<![0-9])[0-9]")]
     private static partial Regex Capital();
 
     [GeneratedRegex(@"^[A-Z][^.]+\.$")]
