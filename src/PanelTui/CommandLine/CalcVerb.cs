@@ -25,7 +25,8 @@ internal sealed class CalcVerb : Verb
           paneltui calc shed.panel.yaml --json | python3 -m json.tool
 
         Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
-        minimum-ampacity, feeder-device, transfer-rating.
+        minimum-ampacity, feeder-device, conductor, grounding-conductor, voltage-drop,
+        transfer-rating, chain, and branch:SPACE for each circuit.
         With --json, one object on standard output; docs/calculation.md names every field.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
         """;

@@ -85,8 +85,8 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         json.WriteStartObject("feeder");
         Write("required_amps", assessment.Feeder?.Required.Value);
         Write("standard_ocpd", assessment.Feeder?.StandardOcpd?.Value);
-        json.WriteNull("conductor");
-        json.WriteNull("voltage_drop_percent");
+        Write("conductor", assessment.Feeder?.Conductor?.ToString());
+        Write("voltage_drop_percent", assessment.Feeder?.VoltageDrop?.Worst.Value);
         json.WriteEndObject();
     }
 
@@ -142,6 +142,12 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
     private void Write(string name, decimal? value)
     {
         if (value is { } known) json.WriteNumber(name, known);
+        else json.WriteNull(name);
+    }
+
+    private void Write(string name, string? value)
+    {
+        if (value is not null) json.WriteString(name, value);
         else json.WriteNull(name);
     }
 

@@ -3,7 +3,9 @@ using PanelTui.Engine;
 using PanelTui.Engine.Demand;
 using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
+using PanelTui.Engine.Sizing;
 
 namespace PanelTui.Presentation;
 
@@ -53,7 +55,7 @@ internal sealed class CalcSummary(Assessment assessment)
     {
         yield return $"Demand by {method}";
         foreach (var step in demand.Steps)
-            yield return Row($"  {DisplayText.Clean(step.Label)}", Figure.Of(new Engine.Quantities.VoltAmperes(step.Value)), "", $"{step.Cite}");
+            yield return Row($"  {DisplayText.Clean(step.Label)}", Figure.Of(new VoltAmperes(step.Value)), "", $"{step.Cite}");
         yield return Row("  in all", Figure.Of(demand.Total));
         foreach (var leg in _schedule.Panel.System.Legs)
             yield return Row($"  leg {leg}", Figure.Of(demand.Legs.VoltAmperesOn(leg)), Figure.Of(demand.Legs.AmperesOn(leg)));
@@ -65,7 +67,11 @@ internal sealed class CalcSummary(Assessment assessment)
     {
         if (assessment is not { Feeder: { } feeder, Transfer: { } transfer }) yield break;
         yield return Row("Feeder device", "", $"{Needs(feeder.StandardOcpd)}, {Has(_schedule.Feeder?.Ocpd)}");
+        yield return Row("  conductor", "", $"{Needs(feeder.Conductor)}, {Has(_schedule.Feeder?.Conductor)}");
+        yield return Row("  grounding conductor", "", feeder.GroundingConductor is { } ground ? $"needs {ground}" : "none in the table");
+        yield return Row("  voltage drop", feeder.VoltageDrop is { } drop ? Figure.Of(drop.Worst) : "", "", DropRemark(feeder.VoltageDrop));
         yield return Row("Transfer equipment", "", $"{Needs(transfer.Standard)}, {Has(transfer.Stated)}");
+        yield return Row("From source to bus", "", assessment.Chain.FirstWeak is { } weak ? $"weak at {weak.Name}" : "no weak link among those stated");
     }
 
     private IEnumerable<string> Scenario(ScenarioRun run)
@@ -88,9 +94,17 @@ internal sealed class CalcSummary(Assessment assessment)
         yield return "Not a substitute for the code in force, the authority having jurisdiction or licensed practice.";
     }
 
-    private static string Needs(Engine.Quantities.Amperes? rating) => rating is { } known ? $"needs {known}" : "needs more than is made";
+    private static string DropRemark(VoltageDrop? drop) => drop is null
+        ? "no length stated"
+        : $"leg {drop.WorstLeg}, {Shown.Rounded(drop.Length.Value, 0, "ft")} of {drop.Conductor}";
 
-    private static string Has(Engine.Quantities.Amperes? rating) => rating is { } known ? $"stated {known}" : "none stated";
+    private static string Needs(Conductor? conductor) => conductor is { } known ? $"needs {known}" : "needs more than the table has";
+
+    private static string Has(Conductor? conductor) => conductor is { } known ? $"stated {known}" : "none stated";
+
+    private static string Needs(Amperes? rating) => rating is { } known ? $"needs {known}" : "needs more than is made";
+
+    private static string Has(Amperes? rating) => rating is { } known ? $"stated {known}" : "none stated";
 
     private string Cite(Engine.Codes.CodeSection section) => $"{section.In(_schedule.Code.Edition)}";
 

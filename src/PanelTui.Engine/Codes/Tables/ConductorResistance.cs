@@ -13,6 +13,8 @@ public static class ConductorResistance
 {
     public static readonly CodeSection Section = Nec.Section("Chapter 9 Table 8");
 
+    private const decimal Rounding = 1.0005m;
+
     /// <summary>In the printed order; here from 14 AWG to 500 kcmil.</summary>
     public static readonly ImmutableArray<ResistanceRow> Rows =
     [
@@ -46,11 +48,12 @@ public static class ConductorResistance
     public static int? AreaOf(ConductorSize size) => RowOf(size)?.CircularMils;
 
     /// <summary>The smallest size with at least so many circular mils; nothing above 500 kcmil.</summary>
+    /// <remarks>Areas are printed to four digits: one that is short by less than that rounding will do.</remarks>
     public static ConductorSize? OfArea(decimal circularMils)
     {
         foreach (var row in Rows)
         {
-            if (row.CircularMils >= circularMils)
+            if (row.CircularMils * Rounding >= circularMils)
                 return row.Size;
         }
         return null;
