@@ -14,14 +14,16 @@ public class AssessmentTests
 
     [Fact]
     public void Every_figure_can_say_why() =>
-        Shed.Assessed().Figures.ShouldBe(FigureNames.All);
+        Shed.Assessed().Figures.ShouldBe([.. FigureNames.All, "branch:1", "branch:2", "branch:3"]);
 
     [Fact]
     public void A_figure_that_is_not_there_has_no_derivation()
     {
         Shed.Assessed().Why("weather").ShouldBeNull();
         Shed.By(DemandMethodName.Measured).Assessed().Figures
-            .ShouldBe(["connected", "legs", "neutral", "imbalance"]);
+            .ShouldBe(["connected", "legs", "neutral", "imbalance", "chain", "branch:1", "branch:2", "branch:3"]);
+        Shed.Assessed().Why("branch:9").ShouldBeNull();
+        Shed.Assessed().Why("branch:").ShouldBeNull();
     }
 
     [Theory]

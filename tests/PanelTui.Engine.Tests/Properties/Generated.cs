@@ -48,9 +48,20 @@ internal static class Generated
             },
             Circuits = Sketch.Numbered(circuits),
             Source = source,
-            Feeder = new Feeder { Ocpd = ratings.Item3.A },
+            Feeder = AnyFeeder(ratings.Item3, ratings.Item1, ratings.Item2),
             Transfer = new TransferEquipment { Rating = ratings.Item1.A, IntegralOcpd = ratings.Item2 > 50 },
         });
+
+    private static Feeder AnyFeeder(decimal device, decimal length, decimal heat) => new()
+    {
+        Ocpd = device.A,
+        Conductor = heat < 100 ? null : new Conductor(ConductorSize.OfKcmil((int)(heat % 9) * 50), (ConductorMetal)(heat % 3)),
+        Length = length < 50 ? null : new Feet(length),
+        Insulation = heat < 1000 ? null : new Celsius(heat / 10),
+        Ambient = heat < 2000 ? null : new Celsius(heat / 100),
+        CurrentCarrying = heat < 3000 ? null : (int)(heat % 50),
+        Conduit = heat > 4000 ? Conduit.Steel : Conduit.Pvc,
+    };
 
     private static Gen<StandbySource> AnySource =>
         Gen.Select(Gen.Enum<SourceArrangement>(), AnyFigure.Nullable(), AnyFigure.Nullable(), AnyFigure.Nullable()).Select(
@@ -61,6 +72,8 @@ internal static class Generated
                 Continuous = continuous?.W,
                 ContinuousPerLeg = perLeg?.W,
                 Ocpd = device?.A,
+                Outlet = device > 3000 ? "L14-30" : "L6-30",
+                Cord = device > 2000 ? new Conductor(ConductorSize.Awg(10), ConductorMetal.Copper) : null,
             });
 
     private static Gen<Schedule> Basis => Gen.Select(
@@ -96,6 +109,8 @@ internal static class Generated
                 Id = chance < 7 ? $"c{number}" : null,
                 Breaker = new Breaker((5 * chance).A, count),
                 Loads = [.. loads],
+                Wire = chance < 3 ? null : new Conductor(ConductorSize.Awg(14 - (2 * (chance % 8))), (ConductorMetal)(chance % 3)),
+                Length = loads is [{ Volts: { } chosen }, ..] ? new Feet(chosen.Value) : null,
                 IsSpare = chance == 9,
                 Standby = chance != 8,
             });
@@ -108,6 +123,8 @@ internal static class Generated
             Kind = kind,
             Rating = rating,
             Running = power.Item1?.W,
+            MinimumCircuitAmpacity = number.Item1 == 3 ? power.Item1?.A : null,
+            MaximumOvercurrentProtection = number.Item1 > 2 ? power.Item2?.A : null,
             Volts = power.Item2 is { } volts && number.Item3 ? new Volts(volts) : null,
             PowerFactor = new PowerFactor(power.Item3 / 100m),
             Across = place.Item1,

@@ -39,6 +39,23 @@ public class CalcTests
     }
 
     [Fact]
+    public void Json_names_the_feeder_conductor_and_its_drop()
+    {
+        using var json = JsonDocument.Parse(Ran.Of("calc", Shed.Example("packing-shed"), "--json").Out);
+        var feeder = json.RootElement.GetProperty("feeder");
+        feeder.GetProperty("conductor").GetString().ShouldBe("6 AWG Cu");
+        feeder.GetProperty("voltage_drop_percent").GetDecimal().ShouldBe(100 * 54.6m * 0.491m * 0.045m / 120);
+    }
+
+    [Fact]
+    public void Without_a_length_the_drop_is_null_and_the_page_says_why()
+    {
+        using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
+        json.RootElement.GetProperty("feeder").GetProperty("voltage_drop_percent").ValueKind.ShouldBe(JsonValueKind.Null);
+        Ran.With(Shed.Text, "calc", "-").Out.ShouldContain("no length stated");
+    }
+
+    [Fact]
     public void What_cannot_be_read_prints_nothing_on_standard_output()
     {
         var ran = Ran.With("schedule: 1\npanel: {system: 120/240 V 1ph 3W}\n", "calc", "-", "--json");
