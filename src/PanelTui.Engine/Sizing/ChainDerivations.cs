@@ -38,7 +38,9 @@ public static class ChainDerivations
 
     private static DerivationStep Verdict(SourceChain chain) => chain.FirstWeak is { } weak
         ? SizingSteps.Step($"First weak link: {weak.Name}", weak.Rating ?? Amperes.Zero, Citation.Arithmetic)
-        : SizingSteps.Step("No weak link among those stated; links not stated", new Amperes(chain.NotStated.Count()), Citation.Arithmetic);
+        : SizingSteps.Step($"No weak link among those stated, {chain.NotStated.Count()} not stated; the smallest", Smallest(chain), Citation.Arithmetic);
+
+    private static Amperes Smallest(SourceChain chain) => chain.Links.Select(link => link.Rating).OfType<Amperes>().DefaultIfEmpty().Min();
 
     private static string Capital(string name) => $"{char.ToUpperInvariant(name[0])}{name[1..]}";
 }

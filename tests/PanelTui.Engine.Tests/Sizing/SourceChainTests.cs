@@ -62,7 +62,8 @@ public class SourceChainTests
     {
         var steps = Sketch.Of().Assessed().Why("chain")!.Steps;
         steps.Count(step => step.Label.EndsWith(": not stated", StringComparison.Ordinal)).ShouldBe(7);
-        steps[^1].Value.ShouldBe(7);
+        steps[^1].Label.ShouldBe("No weak link among those stated, 7 not stated; the smallest");
+        steps[^1].Unit.ShouldBe("A");
     }
 
     [Fact]
