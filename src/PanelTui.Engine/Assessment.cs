@@ -28,8 +28,14 @@ public sealed record Assessment
     /// <summary>In the order of the file.</summary>
     public required ImmutableArray<ScenarioRun> Scenarios { get; init; }
 
-    /// <summary>Errors first, then by space.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    /// <summary>Those that stand open and those that the schedule accepts.</summary>
+    public required Judgement Judgement { get; init; }
+
+    /// <summary>Errors first, then by space; without those that the schedule accepts.</summary>
+    public ImmutableArray<Finding> Findings => Judgement.Open;
+
+    /// <summary>The findings that the schedule accepts, each with its reason.</summary>
+    public ImmutableArray<AcceptedFinding> Accepted => Judgement.Accepted;
 
     /// <summary>The names of the figures that <see cref="Why"/> answers for this schedule.</summary>
     public ImmutableArray<string> Figures => [.. FigureNames.All.Where(figure => Why(figure) is not null)];
@@ -50,7 +56,8 @@ public sealed record Assessment
             Feeder = feeder,
             Transfer = transfer,
             Scenarios = scenarios,
-            Findings = RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)),
+            Judgement = Judgement.Of(
+                RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)), schedule.Accepted),
         };
     }
 

@@ -21,4 +21,7 @@ public sealed record Schedule
     public ImmutableArray<Circuit> Circuits { get; init; } = [];
 
     public ImmutableArray<Scenario> Scenarios { get; init; } = [];
+
+    /// <summary>Findings that are to be listed apart, in the order of the file.</summary>
+    public ImmutableArray<Acceptance> Accepted { get; init; } = [];
 }

@@ -20,6 +20,19 @@ public class RuleCaseTests
         rule.Reported.ShouldBe(rule.Expected, ignoreOrder: true);
     }
 
+    /// <remarks>With PANELTUI_ACCEPT=1 the sentences are written instead: read them before you keep them.</remarks>
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Each_sentence_is_as_it_was_approved(string name)
+    {
+        var rule = new RuleCase(name);
+        var told = string.Concat(rule.Messages);
+        if (Environment.GetEnvironmentVariable("PANELTUI_ACCEPT") == "1") File.WriteAllText(rule.ApprovedMessages, told);
+        File.Exists(rule.ApprovedMessages).ShouldBeTrue($"PANELTUI_ACCEPT=1 writes what {name} says:\n{told}");
+        told.ShouldBe(File.ReadAllText(rule.ApprovedMessages));
+        told.ShouldNotContain("safe", Case.Insensitive);
+    }
+
     [Theory]
     [MemberData(nameof(Rules))]
     public void Each_rule_has_a_case_that_it_reports(string rule) =>

@@ -49,7 +49,12 @@ internal static class Generated
             Circuits = Sketch.Numbered(circuits),
             Source = source,
             Feeder = new Feeder { Ocpd = ratings.Item3.A },
-            Transfer = new TransferEquipment { Rating = ratings.Item1.A, IntegralOcpd = ratings.Item2 > 50 },
+            Transfer = new TransferEquipment
+            {
+                Rating = ratings.Item1.A,
+                IntegralOcpd = ratings.Item2 > 50,
+                Kind = ratings.Item3 > 50 ? TransferKind.Automatic : TransferKind.Manual,
+            },
         });
 
     private static Gen<StandbySource> AnySource =>
@@ -61,6 +66,9 @@ internal static class Generated
                 Continuous = continuous?.W,
                 ContinuousPerLeg = perLeg?.W,
                 Ocpd = device?.A,
+                SurgePerLeg = perLeg?.VA,
+                Surge = continuous?.VA,
+                Outlet = "14-50",
             });
 
     private static Gen<Schedule> Basis => Gen.Select(
@@ -97,6 +105,11 @@ internal static class Generated
                 Breaker = new Breaker((5 * chance).A, count),
                 Loads = [.. loads],
                 IsSpare = chance == 9,
+                Multiwire = chance is 3 or 4 or 6 ? "shared" : null,
+                Tied = chance is 4 or 5,
+                MovedFrom = chance == 7 ? "the old panel" : null,
+                NeutralMoved = chance == 6 ? false : null,
+                Places = chance % 2 == 0 ? ["kitchen", "outdoors"] : [],
                 Standby = chance != 8,
             });
 

@@ -11,6 +11,12 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
 
     public override string Summary => "Neutral and ground stay apart in a panel that a feeder supplies.";
 
+    public override string Why =>
+        "A second bond puts neutral current on grounding conductors, raceways and enclosures.";
+
+    public override string Advice =>
+        "Look for a bonding screw or strap and for grounds on the neutral bar; the bond belongs at the service.";
+
     public override CodeSection? Section { get; } = Nec.Section("250.24(A)(5)");
 
     public override IEnumerable<Finding> Check(RuleContext context)
@@ -19,8 +25,7 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
         {
             yield return Found(
                 context,
-                "The neutral is bonded to ground in this panel, which a feeder supplies.",
-                "Look for a bonding screw or strap and for grounds on the neutral bar; the bond belongs at the service.");
+                "The neutral is bonded to ground in this panel, which a feeder supplies.");
         }
     }
 }
