@@ -61,7 +61,9 @@ public sealed record Assessment
         };
     }
 
-    /// <summary>How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.</summary>
+    /// <summary>
+    /// How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.
+    /// </summary>
     public Derivation? Why(string figure) => figure switch
     {
         FigureNames.Connected => Connected.WhyConnected(),

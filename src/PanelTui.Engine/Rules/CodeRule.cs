@@ -23,6 +23,9 @@ public abstract class CodeRule
     /// <summary>Nothing for a habit of the trade, which has no source.</summary>
     public virtual CodeSection? Section => null;
 
+    /// <summary>Every section that a finding of it may cite; most rules rest on one.</summary>
+    public virtual IEnumerable<CodeSection> Sections => Section is { } section ? [section] : [];
+
     public abstract IEnumerable<Finding> Check(RuleContext context);
 
     public Citation CiteIn(CodeEdition edition) => Section?.In(edition) ?? Citation.CommonPractice;

@@ -9,7 +9,9 @@ using PanelTui.Engine.Rules.Wiring;
 
 namespace PanelTui.Engine.Rules;
 
-/// <summary>The rules there are. What one may miss here, and why it is not here, stands in <see cref="NoRules"/>.</summary>
+/// <summary>
+/// The rules there are. What one may miss here, and why it is not here, stands in <see cref="NoRules"/>.
+/// </summary>
 public static class RuleBook
 {
     public static readonly ImmutableArray<CodeRule> All =

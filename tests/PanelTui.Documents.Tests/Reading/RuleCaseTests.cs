@@ -1,4 +1,6 @@
 using PanelTui.Documents.Reading;
+using PanelTui.Documents.Reading.Fields;
+using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Tests.Reading;
@@ -37,6 +39,12 @@ public class RuleCaseTests
     [MemberData(nameof(Rules))]
     public void Each_rule_has_a_case_that_it_reports(string rule) =>
         new RuleCase(rule).Expected.ShouldContain(mark => mark.EndsWith($": {rule}", StringComparison.Ordinal));
+
+    /// <summary>Else a mistyped word would keep a rule silent for ever.</summary>
+    [Fact]
+    public void Each_place_that_a_rule_knows_is_a_word_of_the_format() =>
+        GroundFaultPlaces.OfDwellings.Concat(GroundFaultPlaces.OfOthers).Concat(ArcFaultRooms.All)
+            .Select(row => row.Place).ShouldBeSubsetOf(CircuitFields.Places.Allowed);
 
     [Fact]
     public void Each_rule_that_has_a_place_of_its_own_exists() =>

@@ -16,16 +16,22 @@ public static class GroundFaultPlaces
 
     public static readonly CodeSection OtherThanDwelling = Nec.FromMemory("210.8(B)");
 
-    /// <summary>Outdoor outlets of dwellings, wired in or not; as seen in forums.mikeholt.com, thread 2570000.</summary>
+    /// <summary>
+    /// Outdoor outlets of dwellings, wired in or not; as seen in forums.mikeholt.com, thread 2570000.
+    /// </summary>
     public static readonly CodeSection OutdoorOutlets = Nec.Section((2020, "210.8(F)"));
 
     /// <summary>The largest circuit that <see cref="OutdoorOutlets"/> speaks of.</summary>
     public static readonly Amperes MostOutdoors = 50.A;
 
-    /// <summary>Up to 2017 the list for dwellings is about 125 V receptacles of 15 and 20 A; later, any rating up to 250 V.</summary>
+    /// <summary>
+    /// Up to 2017 the list for dwellings is about 125 V receptacles of 15 and 20 A; later, any rating up to 250 V.
+    /// </summary>
     public static readonly Amperes MostInDwellings2017 = 20.A;
 
-    /// <summary>Other than dwellings: single-phase receptacles up to this, three-phase ones up to twice as much. From memory.</summary>
+    /// <summary>
+    /// Other than dwellings: single-phase receptacles up to this, three-phase ones up to twice as much. From memory.
+    /// </summary>
     public static readonly Amperes MostSinglePhase = 50.A;
 
     public static readonly Amperes MostThreePhase = 100.A;

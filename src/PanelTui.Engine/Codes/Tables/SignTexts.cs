@@ -9,7 +9,9 @@ public static class SignTexts
 {
     public static readonly CodeSection AtInlet = Nec.Section("702.7(C)");
 
-    /// <summary>Where the transfer equipment switches the neutral: only then is the source a system of its own.</summary>
+    /// <summary>
+    /// Where the transfer equipment switches the neutral: only then is the source a system of its own.
+    /// </summary>
     public const string SeparatelyDerived = "WARNING: FOR CONNECTION OF A SEPARATELY DERIVED (BONDED NEUTRAL) SYSTEM ONLY";
 
     public const string NotSeparatelyDerived =

@@ -4,16 +4,20 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Branches;
 
-/// <summary>120 V circuits of the living rooms of a dwelling have arc-fault protection, on standby as on the grid.</summary>
+/// <summary>
+/// 120 V circuits of the living rooms of a dwelling have arc-fault protection, on standby as on the grid.
+/// </summary>
 public sealed class AfciMissingRule : CodeRule
 {
     public override string Name => "afci-missing";
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "Circuits of a dwelling with 120 V outlets in rooms that the edition lists have arc-fault protection.";
+    public override string Summary =>
+        "Circuits of a dwelling with 120 V outlets in rooms that the edition lists have arc-fault protection.";
 
-    public override string Why => "A loose or crushed wire can arc and set fire to a house without ever tripping a breaker.";
+    public override string Why =>
+        "A loose or crushed wire can arc and set fire to a house without ever tripping a breaker.";
 
     public override string Advice =>
         "Check the exceptions of the section, such as a short extension without a new outlet; else put in an AFCI or "

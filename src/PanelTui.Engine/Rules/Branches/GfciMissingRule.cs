@@ -12,15 +12,20 @@ public sealed class GfciMissingRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "Circuits with outlets in places that the edition lists have ground-fault protection.";
+    public override string Summary =>
+        "Circuits with outlets in places that the edition lists have ground-fault protection.";
 
-    public override string Why => "A breaker without it lets a current through a person that kills before anything trips.";
+    public override string Why =>
+        "A breaker without it lets a current through a person that kills before anything trips.";
 
     public override string Advice =>
-        "Check whether GFCI receptacles protect these outlets, and the exceptions of the section; else put in a GFCI or "
-        + "dual-function breaker.";
+        "Check whether GFCI receptacles protect these outlets, and the exceptions of the section; else put in a "
+        + "GFCI or dual-function breaker.";
 
     public override CodeSection? Section => GroundFaultPlaces.Dwelling;
+
+    public override IEnumerable<CodeSection> Sections =>
+        [GroundFaultPlaces.Dwelling, GroundFaultPlaces.OutdoorOutlets, GroundFaultPlaces.OtherThanDwelling];
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
         from circuit in context.Circuits

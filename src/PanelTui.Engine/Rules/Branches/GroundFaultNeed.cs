@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelTui.Engine.Codes;
 using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 using static PanelTui.Engine.Codes.CodeEdition;
 
 namespace PanelTui.Engine.Rules.Branches;
@@ -15,7 +16,8 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
         [LoadKind.Receptacle, LoadKind.SmallAppliance, LoadKind.Laundry, LoadKind.Appliance];
 
     /// <summary>What may hang on a receptacle of 240 V, which the editions from 2020 on mean, too.</summary>
-    private static readonly ImmutableArray<LoadKind> LargePlugs = [LoadKind.Range, LoadKind.Dryer, LoadKind.Ev];
+    private static readonly ImmutableArray<LoadKind> AllPlugs =
+        [.. SmallPlugs, LoadKind.Range, LoadKind.Dryer, LoadKind.Ev];
 
     /// <summary>Wired in outdoors. Air conditioners are let off in 2023 up to a day that has no place here.</summary>
     private static readonly ImmutableArray<LoadKind> WiredIn = [LoadKind.Motor, LoadKind.Ev, LoadKind.Appliance];
@@ -47,12 +49,16 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
     private static bool HasReceptacle(Circuit circuit, CodeBasis code)
     {
         var (rating, poles) = (circuit.Breaker.Rating, circuit.Breaker.Poles);
-        if (code.Occupancy == Occupancy.NonDwelling)
-            return rating <= (poles == 3 ? GroundFaultPlaces.MostThreePhase : GroundFaultPlaces.MostSinglePhase) && Has(circuit, [.. SmallPlugs, .. LargePlugs]);
-        return code.Edition == Nec2017
-            ? poles == 1 && rating <= GroundFaultPlaces.MostInDwellings2017 && Has(circuit, SmallPlugs)
-            : Has(circuit, [.. SmallPlugs, .. LargePlugs]);
+        return (code.Occupancy, code.Edition) switch
+        {
+            (Occupancy.NonDwelling, _) => rating <= MostInOthers(poles) && Has(circuit, AllPlugs),
+            (_, Nec2017) => poles == 1 && rating <= GroundFaultPlaces.MostInDwellings2017 && Has(circuit, SmallPlugs),
+            _ => Has(circuit, AllPlugs),
+        };
     }
+
+    private static Amperes MostInOthers(int poles) =>
+        poles == 3 ? GroundFaultPlaces.MostThreePhase : GroundFaultPlaces.MostSinglePhase;
 
     /// <summary>A circuit without loads has its outlets all the same.</summary>
     private static bool Has(Circuit circuit, ImmutableArray<LoadKind> kinds) =>
@@ -60,7 +66,8 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
 
     private static bool IsOneApplianceOffTheCounter(Circuit circuit, PlaceRow row, CodeEdition edition) =>
         row.Part == GroundFaultPlaces.Countertop && row.IsPartIn(edition)
-        && !circuit.Loads.IsEmpty && circuit.Loads.All(load => load.Kind is not (LoadKind.Receptacle or LoadKind.SmallAppliance));
+        && !circuit.Loads.IsEmpty
+        && !circuit.Loads.Any(load => load.Kind is LoadKind.Receptacle or LoadKind.SmallAppliance);
 
     private static bool IsWiredInOutdoors(Circuit circuit, CodeBasis code) =>
         code.Occupancy == Occupancy.Dwelling && code.Edition >= Nec2020 && circuit.Places.Contains(Outdoors)

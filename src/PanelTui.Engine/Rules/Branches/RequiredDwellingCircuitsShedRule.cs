@@ -14,11 +14,15 @@ public sealed class RequiredDwellingCircuitsShedRule : CodeRule
     public override Severity Severity => Severity.Warning;
 
     public override string Summary =>
-        "Load management does not shed the small-appliance, laundry, bathroom and garage circuits that a dwelling must have.";
+        "Load management does not shed the small-appliance, laundry, bathroom and garage circuits that a dwelling "
+        + "must have.";
 
-    public override string Why => "Circuits that a dwelling must have stay required when they hang on this panel; shed, their outlets are dead.";
+    public override string Why =>
+        "Circuits that a dwelling must have stay required when they hang on this panel; shed, their outlets are "
+        + "dead.";
 
-    public override string Advice => "Check what the equipment sheds, and ask the authority whether it may shed these circuits.";
+    public override string Advice =>
+        "Check what the equipment sheds, and ask the authority whether it may shed these circuits.";
 
     public override CodeSection? Section { get; } = Nec.Section("210.11(C)");
 

@@ -13,7 +13,9 @@ public sealed class RunningAboveRatingRule : CodeRule
 
     public override string Summary => "The measured running power of a load is no more than its rating.";
 
-    public override string Why => "Wires and breakers are sized by the rating, so a load that draws more is not protected as it is written down.";
+    public override string Why =>
+        "Wires and breakers are sized by the rating, so a load that draws more is not protected as it is written "
+        + "down.";
 
     public override string Advice => "Measure again and read the nameplate again: count and unit, too.";
 

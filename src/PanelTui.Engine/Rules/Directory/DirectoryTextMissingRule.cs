@@ -9,7 +9,8 @@ public sealed class DirectoryTextMissingRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "Each circuit says what it feeds, and a breaker that feeds nothing is marked spare.";
+    public override string Summary =>
+        "Each circuit says what it feeds, and a breaker that feeds nothing is marked spare.";
 
     public override string Why => "Whoever opens the door cannot tell what goes dark with this breaker.";
 

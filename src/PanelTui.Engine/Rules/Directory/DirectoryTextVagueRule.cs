@@ -11,7 +11,8 @@ public sealed class DirectoryTextVagueRule : CodeRule
 
     public override string Summary => "Each circuit is described by its clear and specific purpose.";
 
-    public override string Why => "Words such as lights or outlets fit any circuit, and send people to the wrong breaker.";
+    public override string Why =>
+        "Words such as lights or outlets fit any circuit, and send people to the wrong breaker.";
 
     public override string Advice => "Say where it is or what it feeds: not Lights but Cold room lights.";
 

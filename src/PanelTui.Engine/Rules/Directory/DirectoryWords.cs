@@ -26,10 +26,12 @@ internal static class DirectoryWords
 
     /// <summary>The word that names a person or a passing use, as it is written; nothing where there is none.</summary>
     public static string? PassingWord(string entry) =>
-        Split(entry).FirstOrDefault(word => Passing.Contains(word) || (IsPossessive(word) && !Lasting.Contains(word.Replace('’', '\''))));
+        Split(entry).FirstOrDefault(word => Passing.Contains(word) || (IsPossessive(word) && !IsLasting(word)));
 
     /// <summary>An entry without its letters' case and its blanks, so that two that read alike are alike.</summary>
     public static string Plain(string entry) => string.Join(' ', Split(entry)).ToUpperInvariant();
+
+    private static bool IsLasting(string word) => Lasting.Contains(word.Replace('’', '\''));
 
     private static bool IsPossessive(string word) =>
         word.Length > 2 && word[^2] is '\'' or '’' && word[^1] is 's' or 'S';

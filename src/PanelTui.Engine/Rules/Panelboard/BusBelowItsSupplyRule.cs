@@ -3,7 +3,9 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Rules.Panelboard;
 
-/// <summary>A panel is protected, by its main or by the device ahead of it, at no more than the rating of its bus.</summary>
+/// <summary>
+/// A panel is protected, by its main or by the device ahead of it, at no more than the rating of its bus.
+/// </summary>
 public sealed class BusBelowItsSupplyRule : CodeRule
 {
     public override string Name => "bus-below-its-supply";

@@ -9,12 +9,15 @@ public sealed class InterruptingBelowFaultCurrentRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "The lowest interrupting rating in the panel is no less than the fault current available at it.";
+    public override string Summary =>
+        "The lowest interrupting rating in the panel is no less than the fault current available at it.";
 
-    public override string Why => "A breaker that opens on more current than it can interrupt may burst or stay closed.";
+    public override string Why =>
+        "A breaker that opens on more current than it can interrupt may burst or stay closed.";
 
     public override string Advice =>
-        "Ask the utility for the fault current and reckon it at this panel; the breaker with the lowest rating counts for all.";
+        "Ask the utility for the fault current and reckon it at this panel; the breaker with the lowest rating "
+        + "counts for all.";
 
     public override CodeSection? Section { get; } = Nec.Section("110.9");
 

@@ -2,7 +2,9 @@ using PanelTui.Engine.Codes;
 
 namespace PanelTui.Engine.Rules.Panelboard;
 
-/// <summary>Neutral and ground are bonded at the service only; in a subpanel the bond puts neutral current on the ground.</summary>
+/// <summary>
+/// Neutral and ground are bonded at the service only; in a subpanel the bond puts neutral current on the ground.
+/// </summary>
 public sealed class NeutralBondedInSubpanelRule : CodeRule
 {
     public override string Name => "neutral-bonded-in-subpanel";

@@ -6,7 +6,9 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>What transfers by itself transfers all of it, so the source carries all of it, or something sheds loads.</summary>
+/// <summary>
+/// What transfers by itself transfers all of it, so the source carries all of it, or something sheds loads.
+/// </summary>
 /// <remarks>
 /// The calculated load; where the user chose it himself, the connected load, for by itself nobody chooses. VA count as watts.
 /// </remarks>
@@ -16,9 +18,11 @@ public sealed class AutomaticTransferBeyondSourceRule : CodeRule
 
     public override Severity Severity => Severity.Error;
 
-    public override string Summary => "A source that takes over by itself carries the whole load, or load management keeps the load within it.";
+    public override string Summary =>
+        "A source that takes over by itself carries the whole load, or load management keeps the load within it.";
 
-    public override string Why => "Nobody is there to choose what runs: all of it comes on at once, and the source stalls or shuts down.";
+    public override string Why =>
+        "Nobody is there to choose what runs: all of it comes on at once, and the source stalls or shuts down.";
 
     public override string Advice =>
         "Take circuits off this panel, add load management, transfer by hand, or plan for a larger source.";

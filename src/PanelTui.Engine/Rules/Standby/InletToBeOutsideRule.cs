@@ -4,10 +4,14 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>From 2023 on the inlet for a portable generator is outside the building; where it is no key tells.</summary>
+/// <summary>
+/// From 2023 on the inlet for a portable generator is outside the building; where it is no key tells.
+/// </summary>
 public sealed class InletToBeOutsideRule : CodeRule
 {
-    /// <summary>Up to this a portable set needs no further disconnect at the building, and the rule on its inlet holds.</summary>
+    /// <summary>
+    /// Up to this a portable set needs no further disconnect at the building, and the rule on its inlet holds.
+    /// </summary>
     public static readonly Watts MostPortable = 15_000.W;
 
     public override string Name => "inlet-to-be-outside";
@@ -16,7 +20,8 @@ public sealed class InletToBeOutsideRule : CodeRule
 
     public override string Summary => "The inlet for a portable generator of at most 15 kW is outside the building.";
 
-    public override string Why => "An inlet indoors makes people run the engine at a door or a window, and the exhaust comes in.";
+    public override string Why =>
+        "An inlet indoors makes people run the engine at a door or a window, and the exhaust comes in.";
 
     public override string Advice => "Look where the inlet is.";
 

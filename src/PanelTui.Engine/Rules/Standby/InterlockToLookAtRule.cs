@@ -10,14 +10,16 @@ public sealed class InterlockToLookAtRule : CodeRule
 
     public override Severity Severity => Severity.Note;
 
-    public override string Summary => "An interlock is listed for this panel and its pair of breakers, and a back-fed breaker is held down.";
+    public override string Summary =>
+        "An interlock is listed for this panel and its pair of breakers, and a back-fed breaker is held down.";
 
     public override string Why =>
-        "A back-fed breaker that comes loose has live stabs, and an interlock made for another panel may not keep the two supplies apart.";
+        "A back-fed breaker that comes loose has live stabs, and an interlock made for another panel may not keep "
+        + "the two supplies apart.";
 
     public override string Advice =>
-        "Read the label of the interlock for the panel's type, look for the fastener of the back-fed breaker and for LINE and LOAD "
-        + "marks on it, and ask the authority whether an interlock is accepted.";
+        "Read the label of the interlock for the panel's type, look for the fastener of the back-fed breaker and "
+        + "for LINE and LOAD marks on it, and ask the authority whether an interlock is accepted.";
 
     public override CodeSection? Section { get; } = Nec.Section("408.36(D)");
 

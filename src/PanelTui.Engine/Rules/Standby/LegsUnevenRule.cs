@@ -5,7 +5,9 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>The scenario that loads the legs most unevenly, judged by what runs and not by the sum of the breakers.</summary>
+/// <summary>
+/// The scenario that loads the legs most unevenly, judged by what runs and not by the sum of the breakers.
+/// </summary>
 public sealed class LegsUnevenRule : CodeRule
 {
     /// <summary>Of the mean of the legs; on two legs that is the difference over the total.</summary>
@@ -25,12 +27,15 @@ public sealed class LegsUnevenRule : CodeRule
     public override Severity Severity => Severity.Warning;
 
     public override string Summary =>
-        "In no scenario does a leg that carries more than half of what it may stand more than 25 % off the mean of the legs.";
+        "In no scenario does a leg that carries more than half of what it may stand more than 25 % off the mean of "
+        + "the legs.";
 
     public override string Why =>
-        "One winding or one unit works hard while the other idles: there is less room for starting motors, and the voltages drift apart.";
+        "One winding or one unit works hard while the other idles: there is less room for starting motors, and the "
+        + "voltages drift apart.";
 
-    public override string Advice => "Move a one-pole circuit of the heavier leg to a space on the lighter one; the heaviest ones first.";
+    public override string Advice =>
+        "Move a one-pole circuit of the heavier leg to a space on the lighter one; the heaviest ones first.";
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {

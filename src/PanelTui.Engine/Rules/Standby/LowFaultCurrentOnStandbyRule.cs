@@ -14,14 +14,16 @@ public sealed class LowFaultCurrentOnStandbyRule : CodeRule
 
     public override Severity Severity => Severity.Note;
 
-    public override string Summary => "The source gives enough current for a short time to trip the largest branch breaker at once.";
+    public override string Summary =>
+        "The source gives enough current for a short time to trip the largest branch breaker at once.";
 
     public override string Why =>
-        "The grid gives thousands of amperes into a short circuit, an inverter or a small generator a few times its rating: a breaker may "
-        + "take seconds, or the source shuts down first.";
+        "The grid gives thousands of amperes into a short circuit, an inverter or a small generator a few times "
+        + "its rating: a breaker may take seconds, or the source shuts down first.";
 
     public override string Advice =>
-        "Read in the source's manual what it does on a short circuit, and keep wires no smaller than their breakers ask for.";
+        "Read in the source's manual what it does on a short circuit, and keep wires no smaller than their "
+        + "breakers ask for.";
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
@@ -31,8 +33,8 @@ public sealed class LowFaultCurrentOnStandbyRule : CodeRule
         {
             yield return Found(
                 context,
-                $"The source gives up to {RuleWords.Beyond(surge, trip)} on a leg for a short time; the {largest.Breaker.Rating} breaker of "
-                + $"{RuleWords.Place(largest)} trips at once from about {trip} on.");
+                $"The source gives up to {RuleWords.Beyond(surge, trip)} on a leg for a short time; "
+                + $"the {largest.Breaker.Rating} breaker of {RuleWords.Place(largest)} trips at once from about {trip} on.");
         }
     }
 

@@ -10,12 +10,15 @@ public sealed class NeutralBondNotRecordedRule : CodeRule
     public override Severity Severity => Severity.Note;
 
     public override string Summary =>
-        "It is written down both whether the source's neutral is bonded and whether the transfer equipment switches the neutral.";
+        "It is written down both whether the source's neutral is bonded and whether the transfer equipment "
+        + "switches the neutral.";
 
-    public override string Why => "Only the two together tell whether the neutral is bonded once, twice or nowhere on standby.";
+    public override string Why =>
+        "Only the two together tell whether the neutral is bonded once, twice or nowhere on standby.";
 
     public override string Advice =>
-        "Read the nameplate of the source for source.neutral, and the label of the transfer equipment for transfer.switches_neutral.";
+        "Read the nameplate of the source for source.neutral, and the label of the transfer equipment for "
+        + "transfer.switches_neutral.";
 
     public override CodeSection? Section { get; } = Nec.FromMemory("250.30(A)(1)");
 

@@ -13,7 +13,8 @@ public sealed class SignAtInletRule : CodeRule
 
     public override string Summary => "The inlet for a generator names the only kind that may be plugged in.";
 
-    public override string Why => "The next generator may be of the other kind, and then the neutral is bonded twice or nowhere.";
+    public override string Why =>
+        "The next generator may be of the other kind, and then the neutral is bonded twice or nowhere.";
 
     public override string Advice => "Compare the sign at the inlet word by word; put it up where there is none.";
 
@@ -26,7 +27,8 @@ public sealed class SignAtInletRule : CodeRule
         {
             yield return Found(
                 context,
-                $"The transfer equipment {(switches ? "switches" : "does not switch")} the neutral, so the sign at the inlet reads: "
+                $"The transfer equipment {(switches ? "switches" : "does not switch")} the neutral, "
+                + "so the sign at the inlet reads: "
                 + (switches ? SignTexts.SeparatelyDerived : SignTexts.NotSeparatelyDerived) + ".");
         }
     }

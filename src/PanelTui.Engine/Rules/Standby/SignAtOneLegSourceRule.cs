@@ -22,6 +22,7 @@ public sealed class SignAtOneLegSourceRule : CodeRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         if (context is { Schedule.Source.Arrangement: SourceArrangement.InPhase, Panel.System.Legs.Length: > 1 })
-            yield return Found(context, $"One 120 V unit feeds both legs, so the sign at the panel reads: {SignTexts.OneLegSource}");
+            yield return Found(
+                context, $"One 120 V unit feeds both legs, so the sign at the panel reads: {SignTexts.OneLegSource}");
     }
 }

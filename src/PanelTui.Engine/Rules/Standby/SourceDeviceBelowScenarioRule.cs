@@ -11,7 +11,8 @@ public sealed class SourceDeviceBelowScenarioRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "The current of a scenario stays within the source's breaker on each of its poles.";
+    public override string Summary =>
+        "The current of a scenario stays within the source's breaker on each of its poles.";
 
     public override string Why => "The source's breaker trips, and everything is dark.";
 

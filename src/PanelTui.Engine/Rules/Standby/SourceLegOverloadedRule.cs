@@ -5,7 +5,9 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>What runs in a scenario stays within what the source gives: on each leg, for spare power on one cannot help another.</summary>
+/// <summary>
+/// What runs in a scenario stays within what the source gives: on each leg, for spare power on one cannot help another.
+/// </summary>
 public sealed class SourceLegOverloadedRule : CodeRule
 {
     public override string Name => "source-leg-overloaded";

@@ -10,9 +10,11 @@ public sealed class SourceWithoutTransferEquipmentRule : CodeRule
 
     public override Severity Severity => Severity.Error;
 
-    public override string Summary => "Between the normal supply and a standby source stands listed transfer equipment or a listed interlock.";
+    public override string Summary =>
+        "Between the normal supply and a standby source stands listed transfer equipment or a listed interlock.";
 
-    public override string Why => "Two supplies that meet destroy the source, and put voltage on a line that others believe dead.";
+    public override string Why =>
+        "Two supplies that meet destroy the source, and put voltage on a line that others believe dead.";
 
     public override string Advice =>
         "Never connect the source before transfer equipment is in place; then describe it under transfer.";

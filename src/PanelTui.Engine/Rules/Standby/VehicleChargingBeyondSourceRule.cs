@@ -7,19 +7,24 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>A vehicle charger starts when a vehicle is plugged in, whatever else runs, so each scenario leaves room for it.</summary>
+/// <summary>
+/// A vehicle charger starts when a vehicle is plugged in, whatever else runs, so each scenario leaves room for it.
+/// </summary>
 public sealed class VehicleChargingBeyondSourceRule : CodeRule
 {
     public override string Name => "vehicle-charging-beyond-source";
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "Each scenario leaves the source enough for a vehicle charger on this panel, unless it leaves the charger out.";
+    public override string Summary =>
+        "Each scenario leaves the source enough for a vehicle charger on this panel, unless it leaves the charger "
+        + "out.";
 
     public override string Why => "A charger takes all it is set to for hours, and starts by itself.";
 
     public override string Advice =>
-        "Lower the charger's current setting, leave it out of the scenario under except, or keep it off with standby: no.";
+        "Lower the charger's current setting, leave it out of the scenario under except, or keep it off with "
+        + "standby: no.";
 
     public override CodeSection? Section => Selected.Section;
 

@@ -13,10 +13,11 @@ public sealed class MovedCircuitWithoutItsNeutralRule : CodeRule
     public override string Summary => "A circuit that came from another panel brought its neutral along.";
 
     public override string Why =>
-        "Its current returns through another panel: GFCI and AFCI breakers trip at once, and on standby the return path "
-        + "runs over the old panel's neutral, or is missing.";
+        "Its current returns through another panel: GFCI and AFCI breakers trip at once, and on standby the return "
+        + "path runs over the old panel's neutral, or is missing.";
 
-    public override string Advice => "Bring the neutral of this circuit to the neutral bar of this panel, then write neutral_moved: yes.";
+    public override string Advice =>
+        "Bring the neutral of this circuit to the neutral bar of this panel, then write neutral_moved: yes.";
 
     public override CodeSection? Section { get; } = Nec.FromMemory("300.3(B)");
 

@@ -9,10 +9,12 @@ public sealed class NeutralOfMovedCircuitNotRecordedRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "Of each circuit that came from another panel it is written down whether its neutral came along.";
+    public override string Summary =>
+        "Of each circuit that came from another panel it is written down whether its neutral came along.";
 
     public override string Why =>
-        "A neutral left behind joins the two panels: GFCI and AFCI breakers trip at once, and on standby the return path is missing.";
+        "A neutral left behind joins the two panels: GFCI and AFCI breakers trip at once, and on standby the "
+        + "return path is missing.";
 
     public override string Advice => "Open both panels and follow the neutral; then write neutral_moved: yes or no.";
 

@@ -3,7 +3,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Wiring;
 
-/// <summary>Circuits that return over one neutral: those of one `multiwire` name, or a breaker of several poles alone.</summary>
+/// <summary>
+/// Circuits that return over one neutral: those of one `multiwire` name, or a breaker of several poles alone.
+/// </summary>
 internal sealed record SharedNeutral(ImmutableArray<Circuit> Circuits)
 {
     public IEnumerable<SpaceNumber> Spaces => Circuits.SelectMany(circuit => circuit.Spaces);

@@ -3,7 +3,9 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Wiring;
 
-/// <summary>On different legs the currents of a shared neutral cancel; on one leg they add, and no breaker sees the sum.</summary>
+/// <summary>
+/// On different legs the currents of a shared neutral cancel; on one leg they add, and no breaker sees the sum.
+/// </summary>
 public sealed class SharedNeutralOnOneLegRule : CodeRule
 {
     public override string Name => "shared-neutral-on-one-leg";
@@ -13,8 +15,8 @@ public sealed class SharedNeutralOnOneLegRule : CodeRule
     public override string Summary => "Circuits that share a neutral sit on different legs.";
 
     public override string Why =>
-        "On one leg the currents add on the neutral, up to the sum of the breakers, and no breaker sees that sum. Spaces 1 and 2 "
-        + "are one leg, and so are the halves of a tandem.";
+        "On one leg the currents add on the neutral, up to the sum of the breakers, and no breaker sees that sum. "
+        + "Spaces 1 and 2 are one leg, and so are the halves of a tandem.";
 
     public override string Advice => "Move one of them to a space on another leg, or give it a neutral of its own.";
 

@@ -2,7 +2,9 @@ using PanelTui.Engine.Codes;
 
 namespace PanelTui.Engine.Rules.Wiring;
 
-/// <summary>A name for a shared neutral that only one circuit has: the other was misspelt, or stayed in the old panel.</summary>
+/// <summary>
+/// A name for a shared neutral that only one circuit has: the other was misspelt, or stayed in the old panel.
+/// </summary>
 public sealed class SharedNeutralWithoutPartnerRule : CodeRule
 {
     public override string Name => "shared-neutral-without-partner";
@@ -12,7 +14,8 @@ public sealed class SharedNeutralWithoutPartnerRule : CodeRule
     public override string Summary => "A shared neutral has two circuits or more, all of them in this panel.";
 
     public override string Why =>
-        "All hots of a multiwire circuit come from one panel. With one of them left in another panel the neutral joins two supplies.";
+        "All hots of a multiwire circuit come from one panel. With one of them left in another panel the neutral "
+        + "joins two supplies.";
 
     public override string Advice =>
         "Look for the other circuit: give it the same multiwire name, move it here, or take the name away.";

@@ -9,13 +9,16 @@ public sealed class SharedNeutralWithoutTieRule : CodeRule
 
     public override Severity Severity => Severity.Error;
 
-    public override string Summary => "Breakers that share a neutral are one breaker of several poles, or their handles are tied.";
+    public override string Summary =>
+        "Breakers that share a neutral are one breaker of several poles, or their handles are tied.";
 
     public override string Why =>
-        "With one breaker off the other still feeds the shared neutral: opening it puts up to 240 V on 120 V loads, and on the hand.";
+        "With one breaker off the other still feeds the shared neutral: opening it puts up to 240 V on 120 V "
+        + "loads, and on the hand.";
 
     public override string Advice =>
-        "Look for a handle tie or put in a two-pole breaker; a tie needs neighbouring spaces. Write tied: yes once it is there.";
+        "Look for a handle tie or put in a two-pole breaker; a tie needs neighbouring spaces. Write tied: yes once "
+        + "it is there.";
 
     public override CodeSection? Section { get; } = Nec.Section("210.4(B)");
 

@@ -15,7 +15,10 @@ public sealed class TieWithoutPartnerRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        var judged = SharedNeutral.Together(context).SelectMany(shared => shared.Circuits).Select(circuit => circuit.Ordinal).ToHashSet();
+        var judged = SharedNeutral.Together(context)
+            .SelectMany(shared => shared.Circuits)
+            .Select(circuit => circuit.Ordinal)
+            .ToHashSet();
         return
             from circuit in context.Circuits
             where circuit is { Tied: true, Breaker.Poles: 1 } && !judged.Contains(circuit.Ordinal)
