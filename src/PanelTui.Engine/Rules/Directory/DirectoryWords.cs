@@ -5,6 +5,12 @@ namespace PanelTui.Engine.Rules.Directory;
 /// <summary>What the words of a directory entry tell. The lists are common practice, no source.</summary>
 internal static class DirectoryWords
 {
+    /// <summary>Blanks and signs part words; the apostrophe belongs to one.</summary>
+    private static readonly char[] Breaks =
+    [
+        .. Enumerable.Range(0, 128).Select(code => (char)code).Where(sign => sign != '\'' && !char.IsLetterOrDigit(sign)),
+    ];
+
     /// <summary>Words that fit any circuit: an entry of these alone tells nothing.</summary>
     private static readonly FrozenSet<string> General = Words(
         "light lights lighting lamps plug plugs outlet outlets receptacle receptacles misc miscellaneous general various other "
@@ -18,11 +24,8 @@ internal static class DirectoryWords
     /// <summary>Possessives that a building keeps whoever uses it.</summary>
     private static readonly FrozenSet<string> Lasting = Words("men's women's gent's lady's driver's caretaker's janitor's");
 
-    public static bool IsGeneral(string entry)
-    {
-        var words = Split(entry);
-        return words.All(word => General.Contains(word) || word is [<= 'z'] || word.All(char.IsDigit));
-    }
+    public static bool IsGeneral(string entry) => Split(entry).All(word =>
+        General.Contains(word) || word is [<= 'z'] || !word.Any(char.IsLetter));
 
     /// <summary>The word that names a person or a passing use, as it is written; nothing where there is none.</summary>
     public static string? PassingWord(string entry) =>
@@ -36,11 +39,7 @@ internal static class DirectoryWords
     private static bool IsPossessive(string word) =>
         word.Length > 2 && word[^2] is '\'' or '’' && word[^1] is 's' or 'S';
 
-    private static string[] Split(string entry)
-    {
-        var letters = entry.Select(letter => char.IsLetterOrDigit(letter) || letter is '\'' or '’' ? letter : ' ');
-        return string.Concat(letters).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-    }
+    private static string[] Split(string entry) => entry.Split(Breaks, StringSplitOptions.RemoveEmptyEntries);
 
     private static FrozenSet<string> Words(string words) =>
         words.Split(' ').ToFrozenSet(StringComparer.OrdinalIgnoreCase);
