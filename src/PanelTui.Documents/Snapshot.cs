@@ -17,9 +17,11 @@ public sealed class Snapshot
         Source = source;
         Tree = reading.Tree;
         Schedule = reading.Schedule;
-        Diagnostics = reading.Diagnostics;
         Places = reading.Places;
         Assessment = reading.Schedule is null ? null : Assessment.Of(reading.Schedule);
+        Diagnostics = Assessment is null
+            ? reading.Diagnostics
+            : IdleAcceptances.NotedIn(reading.Diagnostics, Assessment, Places);
     }
 
     public SourceText Source { get; }

@@ -34,8 +34,14 @@ public sealed record Assessment
     /// <summary>In the order of the file.</summary>
     public required ImmutableArray<ScenarioRun> Scenarios { get; init; }
 
-    /// <summary>Errors first, then by space.</summary>
-    public required ImmutableArray<Finding> Findings { get; init; }
+    /// <summary>Those that stand open and those that the schedule accepts.</summary>
+    public required Judgement Judgement { get; init; }
+
+    /// <summary>Errors first, then by space; without those that the schedule accepts.</summary>
+    public ImmutableArray<Finding> Findings => Judgement.Open;
+
+    /// <summary>The findings that the schedule accepts, each with its reason.</summary>
+    public ImmutableArray<AcceptedFinding> Accepted => Judgement.Accepted;
 
     /// <summary>The names of the figures that <see cref="Why"/> answers for this schedule.</summary>
     public ImmutableArray<string> Figures =>
@@ -64,15 +70,19 @@ public sealed record Assessment
             Branches = branches,
             Chain = chain,
             Scenarios = scenarios,
-            Findings = RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)
-            {
-                Branches = branches,
-                Chain = chain,
-            }),
+            Judgement = Judgement.Of(
+                RuleBook.Check(new RuleContext(schedule, connected, demand, feeder, transfer, scenarios)
+                {
+                    Branches = branches,
+                    Chain = chain,
+                }),
+                schedule.Accepted),
         };
     }
 
-    /// <summary>How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.</summary>
+    /// <summary>
+    /// How a figure came about, worked out anew when asked; nothing for a name or a figure that is not there.
+    /// </summary>
     public Derivation? Why(string figure) => figure switch
     {
         FigureNames.Connected => Connected.WhyConnected(),

@@ -4,7 +4,7 @@ namespace PanelTui.Tests;
 /// <remarks>A missing file fails. With PANELTUI_ACCEPT=1 the screens are written instead: read them before you keep them.</remarks>
 public static class Golden
 {
-    private static bool IsAccepting => Environment.GetEnvironmentVariable("PANELTUI_ACCEPT") == "1";
+    internal static bool IsAccepting => Environment.GetEnvironmentVariable("PANELTUI_ACCEPT") == "1";
 
     /// <param name="actual">The screen, row by row.</param>
     /// <param name="name">The name of the file, without .txt.</param>

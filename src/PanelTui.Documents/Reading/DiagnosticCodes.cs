@@ -40,6 +40,12 @@ public static class DiagnosticCodes
     /// <summary>A character in a text that no one can see or type.</summary>
     public const string ControlCharacter = "control-character";
 
+    /// <summary>A finding is accepted of a rule that this program does not have.</summary>
+    public const string UnknownRule = "unknown-rule";
+
+    /// <summary>A finding is accepted that is not there.</summary>
+    public const string IdleAcceptance = "idle-acceptance";
+
     public const string TooMany = "too-many";
 
     /// <summary>How many diagnostics were left out.</summary>

@@ -64,6 +64,9 @@ public static class Limits
 
     public const int Scenarios = 100;
 
+    /// <summary>Accepted findings: more are accepted by the rule than by the space.</summary>
+    public const int Accepted = 200;
+
     /// <summary>Characters of a name or a note: more than a label or a line of the directory holds.</summary>
     public const int TextLength = 400;
 

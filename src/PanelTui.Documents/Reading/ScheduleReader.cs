@@ -52,6 +52,11 @@ public static class ScheduleReader
             Source = top.Section(TopFields.Source, "source") is { } supply ? SourceReader.Read(supply) : null,
             Circuits = circuits,
             Scenarios = Scenarios(top, tree, circuits),
+            Accepted =
+            [
+                .. top.Sections(TopFields.Accepted, "this acceptance", Limits.Accepted)
+                    .Select(one => AcceptedReader.Read(one.Entry, one.Index)),
+            ],
         };
     }
 

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace PanelTui.Engine.Panels;
 
-/// <summary>The whole file as facts, without its layout. What nobody wrote down is nothing, or the format's default.</summary>
+/// <summary>
+/// The whole file as facts, without its layout. What nobody wrote down is nothing, or the format's default.
+/// </summary>
 public sealed record Schedule
 {
     public required Panel Panel { get; init; }
@@ -21,4 +23,7 @@ public sealed record Schedule
     public ImmutableArray<Circuit> Circuits { get; init; } = [];
 
     public ImmutableArray<Scenario> Scenarios { get; init; } = [];
+
+    /// <summary>Findings that are to be listed apart, in the order of the file.</summary>
+    public ImmutableArray<Acceptance> Accepted { get; init; } = [];
 }

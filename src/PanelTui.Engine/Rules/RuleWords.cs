@@ -18,6 +18,32 @@ internal static class RuleWords
         return called == $"space {circuit.Space}" ? called : $"{called} at space {circuit.Space}";
     }
 
+    /// <summary>`Bench at space 1, Saw at space 3 and Fan at space 5`.</summary>
+    public static string Places(IEnumerable<Circuit> circuits) => Listed(circuits.Select(Place));
+
+    /// <summary>A breaker by what it watches: `a standard breaker`, `an AFCI breaker`.</summary>
+    public static string ABreaker(Protection protection) => protection switch
+    {
+        Protection.Standard => "a standard breaker",
+        Protection.Gfci => "a GFCI breaker",
+        Protection.Afci => "an AFCI breaker",
+        _ => "a dual-function breaker",
+    };
+
+    /// <summary>`a`, `a and b`, `a, b and c`.</summary>
+    public static string Listed(IEnumerable<string> words)
+    {
+        string[] all = [.. words];
+        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
+    }
+
+    /// <summary>`20 A + 20 A = 40 A`.</summary>
+    public static string Sum(params IEnumerable<Amperes> currents)
+    {
+        Amperes[] all = [.. currents];
+        return $"{string.Join(" + ", all)} = {Shown.Exactly(all.Sum(one => Bounded.Product(one.Value, 1)), "A")}";
+    }
+
     /// <summary>One decimal, and more only where the figure would else read like the limit that it is beyond.</summary>
     public static string Beyond(decimal value, decimal limit, string unit)
     {

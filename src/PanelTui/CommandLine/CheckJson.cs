@@ -20,6 +20,9 @@ internal static class CheckJson
         json.WriteStartArray("findings");
         foreach (var input in inputs) WriteFindings(json, input);
         json.WriteEndArray();
+        json.WriteStartArray("accepted");
+        foreach (var input in inputs) WriteAccepted(json, input);
+        json.WriteEndArray();
         json.WriteEndObject();
     }));
 
@@ -53,6 +56,18 @@ internal static class CheckJson
             json.WriteStartObject();
             WritePlace(json, input, snapshot.Places.SpanOf(finding));
             FindingJson.WriteFields(json, finding);
+            json.WriteEndObject();
+        }
+    }
+
+    private static void WriteAccepted(Utf8JsonWriter json, ScheduleInput input)
+    {
+        if (input.Snapshot is not { Assessment: { } assessment } snapshot) return;
+        foreach (var accepted in assessment.Accepted)
+        {
+            json.WriteStartObject();
+            WritePlace(json, input, snapshot.Places.SpanOf(accepted.Finding));
+            FindingJson.WriteFields(json, accepted);
             json.WriteEndObject();
         }
     }

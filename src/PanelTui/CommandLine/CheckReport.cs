@@ -1,6 +1,7 @@
 using PanelTui.Documents;
 using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
+using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -19,14 +20,17 @@ internal static class CheckReport
 
         foreach (var finding in assessment.Findings)
         {
-            var spans = snapshot.Places.SpansOf(finding);
-            var also = string.Concat(spans.Skip(1).Select(span => $" (also line {snapshot.Source.PositionOf(span.Start).Line})"));
-            yield return DisplayText.Clean(
-                $"{name}:{PlaceOf(snapshot, spans[0])}: {Words.Of(finding.Severity)}: {finding.Message}{also} [{finding.Rule}] ({finding.Cite})");
+            yield return Line(name, snapshot, finding, Words.Of(finding.Severity));
             yield return DisplayText.Clean($"    {finding.Mend}");
         }
 
-        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(assessment.Findings)}";
+        foreach (var (finding, because) in assessment.Accepted)
+        {
+            yield return Line(name, snapshot, finding, $"accepted {Words.Of(finding.Severity)}");
+            yield return DisplayText.Clean($"    because: {because}");
+        }
+
+        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(assessment)}";
     }
 
     /// <summary>`FILE:LINE:COLUMN: error: what was found and what was expected [code]`.</summary>
@@ -34,6 +38,14 @@ internal static class CheckReport
     {
         var severity = diagnostic.IsError ? "error" : "note";
         return DisplayText.Clean($"{name}:{PlaceOf(snapshot, diagnostic.Span)}: {severity}: {diagnostic.Message} [{diagnostic.Code}]");
+    }
+
+    private static string Line(string name, Snapshot snapshot, Finding finding, string kind)
+    {
+        var spans = snapshot.Places.SpansOf(finding);
+        var also = string.Concat(spans.Skip(1).Select(span => $" (also line {snapshot.Source.PositionOf(span.Start).Line})"));
+        return DisplayText.Clean(
+            $"{name}:{PlaceOf(snapshot, spans[0])}: {kind}: {finding.Message}{also} [{finding.Rule}] ({finding.Cite})");
     }
 
     private static string PlaceOf(Snapshot snapshot, TextSpan? span)

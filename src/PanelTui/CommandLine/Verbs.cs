@@ -10,5 +10,6 @@ internal static class Verbs
         new NewVerb(),
         new CheckVerb(),
         new CalcVerb(),
+        new RulesVerb(),
     ];
 }

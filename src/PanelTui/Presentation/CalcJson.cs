@@ -27,6 +27,7 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         foreach (var run in assessment.Scenarios) WriteScenario(run);
         json.WriteEndArray();
         FindingJson.WriteArray(json, "findings", assessment.Findings);
+        FindingJson.WriteAccepted(json, assessment.Accepted);
         json.WriteEndObject();
     }
 

@@ -89,7 +89,7 @@ internal sealed class CalcSummary(Assessment assessment)
 
     private IEnumerable<string> Findings()
     {
-        var counts = FindingCount.Of(assessment.Findings);
+        var counts = FindingCount.Of(assessment);
         yield return $"Findings: {counts}. `paneltui check` lists them.";
         yield return "Not a substitute for the code in force, the authority having jurisdiction or licensed practice.";
     }

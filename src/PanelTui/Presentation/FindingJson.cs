@@ -19,6 +19,26 @@ internal static class FindingJson
         json.WriteEndArray();
     }
 
+    /// <summary>The findings that the schedule accepts, each with its reason.</summary>
+    public static void WriteAccepted(Utf8JsonWriter json, IEnumerable<AcceptedFinding> accepted)
+    {
+        json.WriteStartArray("accepted");
+        foreach (var one in accepted)
+        {
+            json.WriteStartObject();
+            WriteFields(json, one);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    public static void WriteFields(Utf8JsonWriter json, AcceptedFinding accepted)
+    {
+        WriteFields(json, accepted.Finding);
+        json.WriteString("because", accepted.Because);
+    }
+
     /// <summary>Into an object that is already begun.</summary>
     public static void WriteFields(Utf8JsonWriter json, Finding finding)
     {

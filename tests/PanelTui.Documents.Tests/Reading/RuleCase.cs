@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Tests.Reading;
@@ -6,11 +7,13 @@ namespace PanelTui.Documents.Tests.Reading;
 /// A file of marked schedules, parted by `---`: `#~ rule-name` stands on each line that the rule must report.
 /// </summary>
 /// <remarks>
-/// A schedule without `schedule` or `panel` is completed below its last line, so that line numbers stay.
+/// A schedule without `schedule` or `panel` is completed below its last line, so that line numbers stay. Circuits go without
+/// names where names play no part, so the rule that asks for them is heard in its own file only.
 /// </remarks>
 internal sealed class RuleCase(string name)
 {
     private const string Mark = "#~";
+    private const string AsksForNames = "directory-text-missing";
 
     private readonly string[] _lines = File.ReadAllLines(Path.Combine(House.Cases("rules"), $"{name}.yaml"));
 
@@ -24,7 +27,21 @@ internal sealed class RuleCase(string name)
         from rule in _lines[line][(mark + Mark.Length)..].Split(' ', StringSplitOptions.RemoveEmptyEntries)
         select $"line {line + 1}: {rule}";
 
-    public IEnumerable<string> Reported => Schedules().SelectMany(Findings).Distinct();
+    public IEnumerable<string> Reported =>
+        from told in Told()
+        from line in told.Lines
+        group line by $"line {line}: {told.Finding.Rule}" into place
+        select place.Key;
+
+    /// <summary>Each finding as people read it, with the line it is shown at.</summary>
+    public IEnumerable<string> Messages =>
+        from told in Told()
+        let finding = told.Finding
+        select $"{told.Lines[0]}: {Word(finding.Severity)}: {finding.Message} [{finding.Rule}] ({finding.Cite})\n    {finding.Mend}\n";
+
+    public string ApprovedMessages => Path.Combine(House.Cases("rules"), $"{name}.expected");
+
+    private IEnumerable<(Finding Finding, ImmutableArray<int> Lines)> Told() => Schedules().SelectMany(Findings);
 
     /// <summary>Each schedule with blank lines in place of the others, so that line numbers stay.</summary>
     private IEnumerable<string> Schedules()
@@ -46,16 +63,23 @@ internal sealed class RuleCase(string name)
 
     private static string KeyOf(string line) => line.Split(':')[0];
 
-    private static IEnumerable<string> Findings(string text)
+    private IEnumerable<(Finding Finding, ImmutableArray<int> Lines)> Findings(string text)
     {
         var snapshot = Reading.Schedules.Snapshot(text);
         snapshot.Diagnostics.ShouldBeEmpty();
         return
             from finding in snapshot.Assessment.ShouldNotBeNull().Findings
-            from line in Lines(snapshot, finding)
-            select $"line {line}: {finding.Rule}";
+            where finding.Rule != AsksForNames || name == AsksForNames
+            select (finding, Lines(snapshot, finding));
     }
 
-    private static IEnumerable<int> Lines(Snapshot snapshot, Finding finding) =>
-        snapshot.Places.SpansOf(finding).Select(span => snapshot.Source.PositionOf(span.Start).Line);
+    private static ImmutableArray<int> Lines(Snapshot snapshot, Finding finding) =>
+        [.. snapshot.Places.SpansOf(finding).Select(span => snapshot.Source.PositionOf(span.Start).Line)];
+
+    private static string Word(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "note",
+    };
 }

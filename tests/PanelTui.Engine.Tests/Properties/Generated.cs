@@ -49,7 +49,12 @@ internal static class Generated
             Circuits = Sketch.Numbered(circuits),
             Source = source,
             Feeder = AnyFeeder(ratings.Item3, ratings.Item1, ratings.Item2),
-            Transfer = new TransferEquipment { Rating = ratings.Item1.A, IntegralOcpd = ratings.Item2 > 50 },
+            Transfer = new TransferEquipment
+            {
+                Rating = ratings.Item1.A,
+                IntegralOcpd = ratings.Item2 > 50,
+                Kind = ratings.Item3 > 50 ? TransferKind.Automatic : TransferKind.Manual,
+            },
         });
 
     private static Feeder AnyFeeder(decimal device, decimal length, decimal heat) => new()
@@ -74,6 +79,8 @@ internal static class Generated
                 Ocpd = device?.A,
                 Outlet = device > 3000 ? "L14-30" : "L6-30",
                 Cord = device > 2000 ? new Conductor(ConductorSize.Awg(10), ConductorMetal.Copper) : null,
+                SurgePerLeg = perLeg?.VA,
+                Surge = continuous?.VA,
             });
 
     private static Gen<Schedule> Basis => Gen.Select(
@@ -112,6 +119,11 @@ internal static class Generated
                 Wire = chance < 3 ? null : new Conductor(ConductorSize.Awg(14 - (2 * (chance % 8))), (ConductorMetal)(chance % 3)),
                 Length = loads is [{ Volts: { } chosen }, ..] ? new Feet(chosen.Value) : null,
                 IsSpare = chance == 9,
+                Multiwire = chance is 3 or 4 or 6 ? "shared" : null,
+                Tied = chance is 4 or 5,
+                MovedFrom = chance == 7 ? "the old panel" : null,
+                NeutralMoved = chance == 6 ? false : null,
+                Places = chance % 2 == 0 ? ["kitchen", "outdoors"] : [],
                 Standby = chance != 8,
             });
 

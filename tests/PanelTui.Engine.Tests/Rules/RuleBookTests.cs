@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Rules;
+using PanelTui.Engine.Rules.Branches;
 
 namespace PanelTui.Engine.Tests.Rules;
 
@@ -23,16 +24,34 @@ public partial class RuleBookTests
         RuleBook.All.Select(rule => rule.Summary).ShouldAllBe(summary => OneSentence().IsMatch(summary));
 
     [Fact]
+    public void Each_rule_says_why_it_matters_and_what_to_do_and_never_that_something_is_safe()
+    {
+        foreach (var rule in RuleBook.All)
+        {
+            Sentences().IsMatch(rule.Why).ShouldBeTrue($"{rule.Name}: {rule.Why}");
+            Sentences().IsMatch(rule.Advice).ShouldBeTrue($"{rule.Name}: {rule.Advice}");
+            $"{rule.Name} {rule.Summary} {rule.Why} {rule.Advice}".ShouldNotContain("safe", Case.Insensitive);
+        }
+    }
+
+    [Fact]
+    public void A_rule_is_found_by_its_name()
+    {
+        RuleBook.Find("gfci-missing").ShouldBeOfType<GfciMissingRule>();
+        RuleBook.Find("gfci").ShouldBeNull();
+    }
+
+    [Fact]
     public void Findings_come_with_errors_first_and_then_by_space()
     {
         var schedule = Sketch.Of(
-            Sketch.OnePole(5, Sketch.Of(5000.W)) with { Breaker = new Breaker(22.A) },
-            Sketch.OnePole(3) with { Breaker = new Breaker(22.A) });
+            Sketch.OnePole(5, Sketch.Of(5000.W)) with { Name = "Kiln", Breaker = new Breaker(22.A) },
+            Sketch.OnePole(3) with { Name = "Lathe", Breaker = new Breaker(22.A) });
         var source = new StandbySource { Kind = SourceKind.Generator, Continuous = 4000.W };
         var assessed = (schedule with { Source = source, Panel = schedule.Panel with { NeutralBonded = true } })
             .With(new Scenario { Name = "All", RunsAll = true }).Assessed();
         assessed.Findings.Select(finding => $"{finding.Severity} {string.Join(' ', finding.Spaces)}").ShouldBe(
-            ["Error ", "Error 3", "Error 5", "Warning 5"]);
+            ["Error ", "Error 3", "Error 5", "Warning 5", "Warning 5"]);
     }
 
     [Fact]
@@ -48,4 +67,7 @@ public partial class RuleBookTests
 
     [GeneratedRegex(@"^[A-Z][^.]+\.$")]
     private static partial Regex OneSentence();
+
+    [GeneratedRegex(@"^[A-Z].+\.$")]
+    private static partial Regex Sentences();
 }

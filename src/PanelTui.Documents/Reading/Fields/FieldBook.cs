@@ -14,7 +14,7 @@ public static class FieldBook
     [
         .. TopFields.All, .. PanelFields.All, .. CodeFields.All, .. DemandFields.All, .. FeederFields.All,
         .. TransferFields.All, .. SourceFields.All, .. EnergyFields.All, .. CircuitFields.All, .. LoadFields.All,
-        .. ScenarioFields.All,
+        .. ScenarioFields.All, .. AcceptedFields.All,
     ];
 
     private static readonly FrozenDictionary<string, Field> ByPath = All.ToFrozenDictionary(field => field.Path);

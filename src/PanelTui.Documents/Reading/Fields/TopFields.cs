@@ -33,6 +33,9 @@ internal static class TopFields
     public static readonly SectionField Scenarios = new("scenarios", FieldShape.ListOfMappings,
         "What runs together on the standby source");
 
+    public static readonly SectionField Accepted = new("accepted", FieldShape.ListOfMappings,
+        "Findings that are let stand for a reason, and listed apart");
+
     public static readonly ImmutableArray<Field> All =
-        [Schedule, Panel, Code, Demand, Feeder, Transfer, Source, Circuits, Scenarios];
+        [Schedule, Panel, Code, Demand, Feeder, Transfer, Source, Circuits, Scenarios, Accepted];
 }

@@ -44,6 +44,8 @@ internal static class Forms
     public static readonly ValueForm<string> GroupName =
         new FreeTextForm("a name that its members share", Limits.IdLength);
 
+    public static readonly ValueForm<string> Reason = new ReasonForm();
+
     public static readonly ValueForm<string> Id = new IdForm();
 
     private static QuantityForm<T> Of<T>(Measure measure, string example, Func<decimal, T> make)

@@ -13,6 +13,11 @@ public sealed class BreakerAboveConductorRule : CodeRule
 
     public override string Summary => "A breaker is no larger than what protects its wire.";
 
+    public override string Why => "The wire runs too hot before the breaker trips.";
+
+    public override string Advice =>
+        "Check the size printed on the wire; a smaller breaker or a larger wire would match.";
+
     public override CodeSection? Section => ConductorProtection.NextSizeUp;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

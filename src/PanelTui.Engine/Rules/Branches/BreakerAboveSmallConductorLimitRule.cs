@@ -15,6 +15,11 @@ public sealed class BreakerAboveSmallConductorLimitRule : CodeRule
 
     public override string Summary => "A small conductor sits behind a breaker no larger than its own limit.";
 
+    public override string Why => "Small wires have a limit of their own, below what the ampacity table gives them.";
+
+    public override string Advice =>
+        "Check the size printed on the wire, and whether the circuit is one that 240.4(G) lets off.";
+
     public override CodeSection? Section => SmallConductorLimits.Section;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

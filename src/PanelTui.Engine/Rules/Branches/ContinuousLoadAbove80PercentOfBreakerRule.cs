@@ -13,6 +13,11 @@ public sealed class ContinuousLoadAbove80PercentOfBreakerRule : CodeRule
 
     public override string Summary => "A breaker carries its loads with the continuous ones at 125 %.";
 
+    public override string Why => "A breaker that carries its full rating for hours heats its terminals and trips early.";
+
+    public override string Advice =>
+        "Check how long the loads are on; spread them over circuits, or look for an assembly listed for 100 %.";
+
     public override CodeSection? Section => BranchLoad.DeviceSection;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

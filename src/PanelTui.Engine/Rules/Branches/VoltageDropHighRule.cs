@@ -12,6 +12,11 @@ public sealed class VoltageDropHighRule : CodeRule
 
     public override string Summary => "A branch circuit loses no more than 3 % on its way, and no more than 5 % together with the feeder.";
 
+    public override string Why => "Lights dim, motors start hard, and a low source voltage sinks further.";
+
+    public override string Advice =>
+        "Check length and size; a larger wire or a shorter way loses less. The limit is a note of the code, not a rule, unless adopted.";
+
     public override CodeSection? Section => BranchLoad.ConductorSection;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

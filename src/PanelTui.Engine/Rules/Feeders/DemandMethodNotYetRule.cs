@@ -12,6 +12,10 @@ public sealed class DemandMethodNotYetRule : CodeRule
 
     public override string Summary => "The calculated load is missing where its method is not worked out yet.";
 
+    public override string Why => "A figure that is missing cannot be checked.";
+
+    public override string Advice => "Work the demand out by hand, or name a method that is worked out.";
+
     public override CodeSection? Section { get; } = Nec.Section("Article 220");
 
     public override IEnumerable<Finding> Check(RuleContext context)

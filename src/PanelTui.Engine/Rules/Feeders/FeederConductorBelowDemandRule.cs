@@ -13,6 +13,11 @@ public sealed class FeederConductorBelowDemandRule : CodeRule
 
     public override string Summary => "The conductors of the feeder carry the minimum ampacity of the worst leg.";
 
+    public override string Why => "The feeder runs too hot when the load that was calculated is there.";
+
+    public override string Advice =>
+        "Check the size printed on the conductors, the terminals' marking and the loads.";
+
     public override CodeSection? Section => FeederSizing.ConductorSection;
 
     public override IEnumerable<Finding> Check(RuleContext context)

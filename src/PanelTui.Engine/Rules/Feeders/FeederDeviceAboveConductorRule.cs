@@ -13,6 +13,11 @@ public sealed class FeederDeviceAboveConductorRule : CodeRule
 
     public override string Summary => "The conductors of the feeder are protected by the device ahead on either supply.";
 
+    public override string Why => "The conductors run too hot before the device ahead trips.";
+
+    public override string Advice =>
+        "Check the conductors' size and the devices on both supplies; a smaller device or larger conductors would match.";
+
     public override CodeSection? Section => ConductorProtection.NextSizeUp;
 
     public override IEnumerable<Finding> Check(RuleContext context)

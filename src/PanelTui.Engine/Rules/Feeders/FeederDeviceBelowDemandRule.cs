@@ -13,6 +13,11 @@ public sealed class FeederDeviceBelowDemandRule : CodeRule
     public override string Summary =>
         "The feeder's overcurrent device is no smaller than the minimum ampacity of the worst leg.";
 
+    public override string Why => "The feeder's device trips when the load that was calculated is there.";
+
+    public override string Advice =>
+        "Check the device and the conductors behind it, and the loads; a larger device needs larger conductors, too.";
+
     public override CodeSection? Section => FeederSizing.Section;
 
     public override IEnumerable<Finding> Check(RuleContext context)

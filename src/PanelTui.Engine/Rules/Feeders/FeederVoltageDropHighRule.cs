@@ -11,6 +11,11 @@ public sealed class FeederVoltageDropHighRule : CodeRule
 
     public override string Summary => "The feeder loses no more than 3 % on its worst leg.";
 
+    public override string Why => "Every circuit behind the feeder starts with what the feeder has lost.";
+
+    public override string Advice =>
+        "Check length and size; larger conductors lose less. The limit is a note of the code, not a rule, unless adopted.";
+
     public override CodeSection? Section { get; } = Nec.Section("215.2(A)");
 
     public override IEnumerable<Finding> Check(RuleContext context)

@@ -13,6 +13,11 @@ public sealed class BreakerAboveMocpRule : CodeRule
 
     public override string Summary => "A breaker is no larger than the maximum overcurrent protection on the nameplate.";
 
+    public override string Why => "The equipment was listed with protection no larger than its nameplate says.";
+
+    public override string Advice =>
+        "Read the nameplate and the breaker's handle; a smaller breaker would match.";
+
     public override CodeSection? Section { get; } = Nec.Section("440.4(B), 440.22");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

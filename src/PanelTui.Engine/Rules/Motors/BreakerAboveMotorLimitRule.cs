@@ -12,6 +12,11 @@ public sealed class BreakerAboveMotorLimitRule : CodeRule
 
     public override string Summary => "The breaker of a motor circuit is no larger than what lets the motor start.";
 
+    public override string Why => "A breaker beyond what starting needs lets a fault burn longer.";
+
+    public override string Advice =>
+        "Check the motor's nameplate and the breaker's handle; a smaller breaker still lets it start.";
+
     public override CodeSection? Section => MotorDevice.Section;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

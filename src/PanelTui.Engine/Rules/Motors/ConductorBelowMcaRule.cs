@@ -14,6 +14,11 @@ public sealed class ConductorBelowMcaRule : CodeRule
 
     public override string Summary => "A wire carries the minimum circuit ampacity on the nameplate.";
 
+    public override string Why => "The nameplate counts compressor and fans together; a smaller wire runs too hot.";
+
+    public override string Advice =>
+        "Read the nameplate and the size printed on the wire; a larger wire would match.";
+
     public override CodeSection? Section { get; } = Nec.Section("440.4(B), 440.32");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

@@ -12,6 +12,11 @@ public sealed class MotorConductorTooSmallRule : CodeRule
 
     public override string Summary => "The wire of a motor circuit carries 125 % of its largest motor and all of the others.";
 
+    public override string Why => "A motor draws more than its rating for a while after each start.";
+
+    public override string Advice =>
+        "Check the motor's rating and the size printed on the wire; a larger wire would match.";
+
     public override CodeSection? Section => BranchLoad.MotorSection;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>

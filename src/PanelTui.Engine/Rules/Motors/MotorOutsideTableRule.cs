@@ -14,6 +14,10 @@ public sealed class MotorOutsideTableRule : CodeRule
 
     public override string Summary => "A motor rated in hp has a row in the table of motor currents.";
 
+    public override string Why => "What counts for nothing makes every figure too small.";
+
+    public override string Advice => "Give its current from the nameplate in amperes.";
+
     public override CodeSection? Section => MotorCurrent.Section;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
@@ -28,5 +32,5 @@ public sealed class MotorOutsideTableRule : CodeRule
         $"{RuleWords.Place(load.Circuit)} has a motor of {motor.Output}, above the end of {table.Section}: "
         + "it counts for nothing in every figure.",
         table,
-        "Give its current from the nameplate in amperes.");
+        Advice);
 }

@@ -11,6 +11,11 @@ public sealed class BreakerPastLastSpaceRule : CodeRule
 
     public override string Summary => "Every pole of a breaker needs a space that the panel has.";
 
+    public override string Why =>
+        "A breaker without a place in the panel feeds nothing, and its load is counted all the same.";
+
+    public override string Advice => "Check the space, the poles, and the number of spaces of the panel.";
+
     public override IEnumerable<Finding> Check(RuleContext context) =>
         from circuit in context.Circuits
         let past = circuit.Spaces.Where(space => !context.Panel.Has(space)).ToArray()
@@ -19,6 +24,5 @@ public sealed class BreakerPastLastSpaceRule : CodeRule
             context,
             circuit.Spaces,
             $"{RuleWords.Place(circuit)} takes space {string.Join(" and ", past)}; "
-            + $"the panel has {Shown.Exactly(context.Panel.Spaces)} spaces.",
-            "Check the space, the poles, and the number of spaces of the panel.");
+            + $"the panel has {Shown.Exactly(context.Panel.Spaces)} spaces.");
 }

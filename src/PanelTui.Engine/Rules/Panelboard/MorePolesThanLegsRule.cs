@@ -11,6 +11,10 @@ public sealed class MorePolesThanLegsRule : CodeRule
 
     public override string Summary => "A breaker can have no more poles than the system has legs.";
 
+    public override string Why => "Two poles on one leg have no voltage between them.";
+
+    public override string Advice => "Check the poles of the breaker and the system of the panel.";
+
     public override IEnumerable<Finding> Check(RuleContext context) =>
         from circuit in context.Circuits
         let poles = circuit.Breaker.Poles
@@ -20,6 +24,5 @@ public sealed class MorePolesThanLegsRule : CodeRule
             context,
             circuit.Spaces,
             $"{RuleWords.Place(circuit)} has {Shown.Exactly(poles)} poles; {context.Panel.System} has "
-            + $"{Shown.Exactly(legs)} {(legs == 1 ? "leg" : "legs")}.",
-            "Check the poles of the breaker and the system of the panel.");
+            + $"{Shown.Exactly(legs)} {(legs == 1 ? "leg" : "legs")}.");
 }

@@ -2,7 +2,9 @@ using PanelTui.Engine.Codes;
 
 namespace PanelTui.Engine.Rules.Panelboard;
 
-/// <summary>Neutral and ground are bonded at the service only; in a subpanel the bond puts neutral current on the ground.</summary>
+/// <summary>
+/// Neutral and ground are bonded at the service only; in a subpanel the bond puts neutral current on the ground.
+/// </summary>
 public sealed class NeutralBondedInSubpanelRule : CodeRule
 {
     public override string Name => "neutral-bonded-in-subpanel";
@@ -10,6 +12,12 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
     public override Severity Severity => Severity.Error;
 
     public override string Summary => "Neutral and ground stay apart in a panel that a feeder supplies.";
+
+    public override string Why =>
+        "A second bond puts neutral current on grounding conductors, raceways and enclosures.";
+
+    public override string Advice =>
+        "Look for a bonding screw or strap and for grounds on the neutral bar; the bond belongs at the service.";
 
     public override CodeSection? Section { get; } = Nec.Section("250.24(A)(5)");
 
@@ -19,8 +27,7 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
         {
             yield return Found(
                 context,
-                "The neutral is bonded to ground in this panel, which a feeder supplies.",
-                "Look for a bonding screw or strap and for grounds on the neutral bar; the bond belongs at the service.");
+                "The neutral is bonded to ground in this panel, which a feeder supplies.");
         }
     }
 }

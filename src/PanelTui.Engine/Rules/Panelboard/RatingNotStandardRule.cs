@@ -14,6 +14,11 @@ public sealed class RatingNotStandardRule : CodeRule
 
     public override string Summary => "A breaker's rating is one of the standard ampere ratings.";
 
+    public override string Why =>
+        "A rating that is not made is a slip of the pen, and whatever is judged by it is judged wrongly.";
+
+    public override string Advice => "Read the rating on the handle again.";
+
     public override CodeSection? Section => StandardRatings.Section;
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
@@ -22,8 +27,7 @@ public sealed class RatingNotStandardRule : CodeRule
         select Found(
             context,
             device.Spaces,
-            $"{device.Called} is {device.Rating}, which is no standard rating; {Neighbours(device.Rating, context.Edition)}.",
-            "Read the rating on the handle again.");
+            $"{device.Called} is {device.Rating}, which is no standard rating; {Neighbours(device.Rating, context.Edition)}.");
 
     private static IEnumerable<(string Called, Amperes Rating, SpaceNumber[] Spaces)> Devices(RuleContext context)
     {

@@ -11,6 +11,11 @@ public sealed class SpaceTakenTwiceRule : CodeRule
 
     public override string Summary => "No two breakers may take the same space.";
 
+    public override string Why =>
+        "Two breakers cannot sit in one place: one of the two entries is wrong, and every figure counts both.";
+
+    public override string Advice => "Look which of the two is there, and move the other to open spaces.";
+
     /// <remarks>A breaker is held against the first one in the file that takes each of its spaces.</remarks>
     public override IEnumerable<Finding> Check(RuleContext context)
     {
@@ -35,6 +40,5 @@ public sealed class SpaceTakenTwiceRule : CodeRule
     private Finding Clash(RuleContext context, Circuit circuit, Circuit other, SpaceNumber[] shared) => Found(
         context,
         shared,
-        $"{RuleWords.Place(circuit)} takes space {string.Join(" and ", shared)}, which {RuleWords.Place(other)} takes already.",
-        "Look which of the two is there, and move the other to open spaces.");
+        $"{RuleWords.Place(circuit)} takes space {string.Join(" and ", shared)}, which {RuleWords.Place(other)} takes already.");
 }

@@ -11,6 +11,12 @@ public sealed class TandemNotListedHereRule : CodeRule
 
     public override string Summary => "A tandem half may sit only in a space that is marked for tandem breakers.";
 
+    public override string Why =>
+        "A tandem breaker elsewhere puts more circuits on the bus than the panel is listed for.";
+
+    public override string Advice =>
+        "Read the panel's label: list its tandem spaces under tandem_spaces, or move the breaker.";
+
     public override CodeSection? Section { get; } = Nec.Section("408.54");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
@@ -23,6 +29,5 @@ public sealed class TandemNotListedHereRule : CodeRule
             $"{RuleWords.Place(circuit)} is a tandem half at {string.Join(" and ", halves)}; "
             + (context.Panel.TandemSpaces.Length == 0
                 ? "no space of the panel is marked for tandem breakers."
-                : $"spaces marked for tandem breakers are {string.Join(", ", context.Panel.TandemSpaces)}."),
-            "Read the panel's label: list its tandem spaces under tandem_spaces, or move the breaker.");
+                : $"spaces marked for tandem breakers are {string.Join(", ", context.Panel.TandemSpaces)}."));
 }

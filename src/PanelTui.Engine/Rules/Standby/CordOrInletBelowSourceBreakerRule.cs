@@ -12,6 +12,11 @@ public sealed class CordOrInletBelowSourceBreakerRule : CodeRule
 
     public override string Summary => "Outlet, cord and inlet are rated for no less than the breaker of the source.";
 
+    public override string Why => "The source's breaker lets through more than outlet, cord and inlet are made for.";
+
+    public override string Advice =>
+        "Check the markings on outlet, cord and inlet, and the source's breaker; no adapter mends it.";
+
     public override CodeSection? Section { get; } = Nec.FromMemory("110.3(B)");
 
     public override IEnumerable<Finding> Check(RuleContext context)

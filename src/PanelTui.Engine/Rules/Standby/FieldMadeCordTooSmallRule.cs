@@ -13,6 +13,11 @@ public sealed class FieldMadeCordTooSmallRule : CodeRule
 
     public override string Summary => "A cord made up on site carries what the breaker of the source lets through.";
 
+    public override string Why => "A cord that is too small heats up, and most where it is coiled.";
+
+    public override string Advice =>
+        "Check the size printed on the cord; look for a larger cord or a listed cord set.";
+
     public override CodeSection? Section => CordAmpacity.SectionFor(null, true);
 
     public override IEnumerable<Finding> Check(RuleContext context)

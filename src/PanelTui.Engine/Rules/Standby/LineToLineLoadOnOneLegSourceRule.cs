@@ -12,6 +12,13 @@ public sealed class LineToLineLoadOnOneLegSourceRule : CodeRule
 
     public override string Summary => "A panel whose legs are in phase on standby carries no line-to-line loads.";
 
+    public override string Why =>
+        "With the legs in phase there is nothing between them: a 240 V load stands still, and what has 120 V "
+        + "parts runs by halves.";
+
+    public override string Advice =>
+        "Check how the source is wired; feed this circuit from another panel or from a 120/240 V source.";
+
     public override CodeSection? Section { get; } = Nec.Section("710.15(C)");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
@@ -24,6 +31,5 @@ public sealed class LineToLineLoadOnOneLegSourceRule : CodeRule
               select Found(
                   context,
                   circuit.Spaces,
-                  $"{RuleWords.Place(circuit)} has a load from line to line; one 120 V unit on both legs leaves 0 V between them.",
-                  "Check how the source is wired; feed this circuit from another panel or from a 120/240 V source.");
+                  $"{RuleWords.Place(circuit)} has a load from line to line; one 120 V unit on both legs leaves 0 V between them.");
 }

@@ -11,7 +11,13 @@ public sealed class SourceDeviceBelowScenarioRule : CodeRule
 
     public override Severity Severity => Severity.Warning;
 
-    public override string Summary => "The current of a scenario stays within the source's breaker on each of its poles.";
+    public override string Summary =>
+        "The current of a scenario stays within the source's breaker on each of its poles.";
+
+    public override string Why => "The source's breaker trips, and everything is dark.";
+
+    public override string Advice =>
+        "Take a circuit out of the scenario, or move one to another leg; check the breaker on the source.";
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
         context.Schedule.Source is not { Ocpd: { } device } source
@@ -21,8 +27,7 @@ public sealed class SourceDeviceBelowScenarioRule : CodeRule
               where pole.Current > device
               select Found(
                   context,
-                  $"{run.Name} draws {RuleWords.Beyond(pole.Current, device)} on {pole.Called}; the source's breaker is {device}.",
-                  "Take a circuit out of the scenario, or move one to another leg; check the breaker on the source.");
+                  $"{run.Name} draws {RuleWords.Beyond(pole.Current, device)} on {pole.Called}; the source's breaker is {device}.");
 
     private static IEnumerable<(string Called, Amperes Current)> Poles(ScenarioRun run) =>
         run.Legs.Legs.Select(leg => ($"leg {leg}", run.Legs[leg].Amperes));

@@ -5,7 +5,9 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Standby;
 
-/// <summary>What runs in a scenario stays within what the source gives: on each leg, for spare power on one cannot help another.</summary>
+/// <summary>
+/// What runs in a scenario stays within what the source gives: on each leg, for spare power on one cannot help another.
+/// </summary>
 public sealed class SourceLegOverloadedRule : CodeRule
 {
     public override string Name => "source-leg-overloaded";
@@ -13,6 +15,12 @@ public sealed class SourceLegOverloadedRule : CodeRule
     public override Severity Severity => Severity.Warning;
 
     public override string Summary => "What a scenario runs stays within the source's continuous power on each leg.";
+
+    public override string Why =>
+        "An inverter shuts down and a generator's voltage falls when a leg asks for more than it has; spare "
+        + "power on one leg cannot help another.";
+
+    public override string Advice => "Take a circuit out of the scenario, or move one to another leg.";
 
     public override CodeSection? Section => Selected.Section;
 
@@ -26,8 +34,7 @@ public sealed class SourceLegOverloadedRule : CodeRule
         select Found(
             context,
             SpacesOn(run, leg),
-            $"{run.Name} runs {RuleWords.Beyond(carried.Running, carried.Limit!.Value)} on leg {leg}; the source gives {carried.Limit} there.",
-            "Take a circuit out of the scenario, or move one to another leg.");
+            $"{run.Name} runs {RuleWords.Beyond(carried.Running, carried.Limit!.Value)} on leg {leg}; the source gives {carried.Limit} there.");
 
     private Finding? InAll(RuleContext context, ScenarioRun run) => run is { Limit: { } limit, Ok: false }
         ? Found(

@@ -12,6 +12,11 @@ public sealed class SourceOutletWithoutNeutralRule : CodeRule
 
     public override string Summary => "The outlet of the source has a neutral.";
 
+    public override string Why => "Without a neutral the 120 V circuits have no way back: their voltage drifts with the load and can destroy what is plugged in.";
+
+    public override string Advice =>
+        "Look for another outlet of the source, one with two hots, neutral and ground; leave this one off the panel.";
+
     public override CodeSection? Section { get; } = Nec.FromMemory("110.3(B)");
 
     public override IEnumerable<Finding> Check(RuleContext context)

@@ -13,6 +13,12 @@ public sealed class TransferEquipmentTooSmallRule : CodeRule
     public override string Summary =>
         "Transfer equipment is rated for the worst leg and for the device ahead of it on either supply.";
 
+    public override string Why =>
+        "Contacts that carry more than their rating can burn or weld, and then nothing keeps the two supplies apart.";
+
+    public override string Advice =>
+        "Read the label of the transfer equipment; check the loads and the devices ahead of it.";
+
     public override CodeSection? Section { get; } = Nec.Section("702.5");
 
     public override IEnumerable<Finding> Check(RuleContext context)

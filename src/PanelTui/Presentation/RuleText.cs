@@ -1,0 +1,29 @@
+using PanelTui.Engine.Rules;
+
+namespace PanelTui.Presentation;
+
+/// <summary>Rules as a terminal shows them, at most 80 columns wide.</summary>
+internal static class RuleText
+{
+    private const int Columns = 78;
+
+    /// <summary>Two lines or three a rule: its severity and name, and what it asks.</summary>
+    public static IEnumerable<string> List() => RuleBook.All.SelectMany(rule =>
+        Indented(rule.Summary, 10).Prepend($"{Words.Of(rule.Severity),-8}  {rule.Name}"));
+
+    public static IEnumerable<string> Of(CodeRule rule) =>
+    [
+        $"{rule.Name}: {Words.Of(rule.Severity)}",
+        .. Indented(rule.Summary, 2),
+        "",
+        "Why",
+        .. Indented(rule.Why, 2),
+        "What to do",
+        .. Indented(rule.Advice, 2),
+        "Rests on",
+        .. RuleBasis.Of(rule).SelectMany(basis => Indented(basis, 2)),
+    ];
+
+    private static IEnumerable<string> Indented(string sentence, int columns) =>
+        Wrapped.Of(sentence, Columns - columns).Select(line => new string(' ', columns) + line);
+}
