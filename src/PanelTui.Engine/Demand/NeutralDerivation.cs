@@ -42,7 +42,7 @@ public static class NeutralDerivation
 
     private static IEnumerable<DerivationStep> Above200(FeederNeutral neutral, CodeEdition edition)
     {
-        if (neutral.Amperes == neutral.Unbalanced / neutral.System.LineToNeutral)
+        if (!neutral.IsReducible || neutral.Unbalanced / neutral.System.LineToNeutral <= NeutralReduction.Above)
             yield break;
         var kept = neutral.NonlinearOn(neutral.WorstLeg);
         if (kept.Value != 0)
