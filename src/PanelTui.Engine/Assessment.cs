@@ -16,7 +16,7 @@ public sealed record Assessment
 
     public required ConnectedLoad Connected { get; init; }
 
-    /// <summary>Nothing where the method that the schedule names is not worked out yet.</summary>
+    /// <summary>Nothing where the method that the schedule names lacks a figure: measured without its peak.</summary>
     public DemandResult? Demand { get; init; }
 
     /// <summary>Nothing without <see cref="Demand"/>.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -50,6 +51,9 @@ internal static class Sketch
 
     public static Schedule By(this Schedule schedule, DemandMethodName method) =>
         schedule with { Demand = new DemandBasis { Method = method } };
+
+    public static Schedule In(this Schedule schedule, CodeEdition edition) =>
+        schedule with { Code = schedule.Code with { Edition = edition } };
 
     public static Schedule With(this Schedule schedule, params ReadOnlySpan<Scenario> scenarios) =>
         schedule with { Scenarios = [.. scenarios] };

@@ -11,5 +11,6 @@ internal static class DemandReader
         Method = demand.Value(DemandFields.Method) ?? DemandBasis.Default.Method,
         FloorArea = demand.Value(DemandFields.FloorArea),
         MeasuredPeak = demand.Value(DemandFields.MeasuredPeak),
+        MeasuredDays = demand.Value(DemandFields.MeasuredDays),
     };
 }

@@ -48,6 +48,9 @@ public static class Limits
     /// <summary>In h: a day has no more.</summary>
     public const decimal SunHours = 24;
 
+    /// <summary>Ten years of demand: older records tell of another load.</summary>
+    public const int MeasuredDays = 3_650;
+
     /// <summary>Times the full-load current: a good three times the usual six.</summary>
     public const decimal StartFactor = 20;
 

@@ -35,6 +35,8 @@ internal static class LoadReader
             Duty = load.Value(LoadFields.Duty) ?? Percent.Whole,
             Group = load.Object(LoadFields.Group),
             Supplementary = load.Value(LoadFields.Supplementary) ?? false,
+            Nonlinear = load.Value(LoadFields.Nonlinear) ?? false,
+            Added = load.Value(LoadFields.Added) ?? false,
         };
     }
 

@@ -8,14 +8,17 @@ namespace PanelTui.Engine.Demand;
 /// <summary>The methods there are.</summary>
 public static class DemandBook
 {
-    public static readonly ImmutableArray<DemandMethod> All = [new NonDwelling(), new Selected()];
+    public static readonly ImmutableArray<DemandMethod> All =
+    [
+        new DwellingStandard(), new DwellingOptional(), new DwellingExisting(),
+        new NonDwelling(), new Measured(), new Selected(),
+    ];
 
-    /// <summary>Nothing for a method that a schedule can name but that is not worked out yet.</summary>
-    public static DemandMethod? For(DemandMethodName name) => All.FirstOrDefault(method => method.Name == name);
+    public static DemandMethod For(DemandMethodName name) => All.First(method => method.Name == name);
 
-    /// <summary>The calculated load by the method that the schedule names.</summary>
+    /// <summary>The calculated load by the method that the schedule names; nothing where a figure is missing for it.</summary>
     public static DemandResult? Work(Schedule schedule, ConnectedLoad connected) =>
-        For(schedule.Demand.Method)?.Work(new DemandCase(schedule, connected.Loads)) is { } worksheet
+        For(schedule.Demand.Method).Work(new DemandCase(schedule, connected.Loads)) is { } worksheet
             ? DemandResult.Of(worksheet, connected)
             : null;
 }

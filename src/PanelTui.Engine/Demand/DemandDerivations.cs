@@ -5,32 +5,19 @@ using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Demand;
 
-/// <summary>How the calculated load, its neutral and the minimum ampacity come about.</summary>
+/// <summary>How the calculated load and the minimum ampacity come about.</summary>
 public static class DemandDerivations
 {
     public static Derivation WhyDemand(this DemandResult demand) => new(
         FigureNames.Demand,
         $"Calculated load, method {demand.Method.Word}",
         [
-            .. demand.Worksheet.LeftOut.Select(load => LeftOut(load, demand.Edition)),
+            .. demand.Worksheet.LeftOut.Select(load => load.Step()),
+            .. demand.Worksheet.Given,
             .. demand.Worksheet.Counted.Select(load => load.Step(demand.Edition)),
             .. demand.Steps,
             new DerivationStep("Calculated load", demand.Total.Value, "VA", Citation.Arithmetic),
             .. LegSteps.Of(demand.Legs),
-        ]);
-
-    public static Derivation WhyNeutral(this DemandResult demand) => new(
-        FigureNames.DemandNeutral,
-        "Neutral of the calculated load",
-        [
-            .. from leg in demand.Legs.System.Legs
-               select new DerivationStep(
-                   $"Line to neutral on {leg}", demand.Legs.ToNeutral[leg].Value, "VA", Citation.Arithmetic),
-            new DerivationStep(
-                demand.Arrangement == SourceArrangement.InPhase ? "Sum, the legs being in phase" : "The largest of them",
-                demand.NeutralVoltAmperes.Value, "VA", DemandResult.NeutralSection.In(demand.Edition)),
-            new DerivationStep(
-                $"VA / {demand.Legs.System.LineToNeutral}", demand.Neutral.Value, "A", Citation.Arithmetic),
         ]);
 
     public static Derivation WhyMinimumAmpacity(this DemandResult demand) => new(
@@ -60,8 +47,4 @@ public static class DemandDerivations
         $"{leg}: {DemandResult.Extra} of the largest motor, {motor.Label}",
         (motor.OneOfThem.AmperesOn(leg) * DemandResult.Extra).Value, "A",
         DemandResult.LargestMotorSection.In(edition), [motor.Circuit.Space]);
-
-    private static DerivationStep LeftOut(PlacedLoad load, CodeEdition edition) => new(
-        $"Left out, never with the larger of group {load.Load.Group}: {load.Label}",
-        0, "VA", Noncoincident.Section.In(edition), [load.Circuit.Space]);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Derivations;
 using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
@@ -7,23 +8,66 @@ using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Demand;
 
-/// <summary>A line of the worksheet: what is connected, at which factor, by which section.</summary>
-/// <remarks>The factor falls on each leg in proportion to what is connected there.</remarks>
+/// <summary>A line of the worksheet: what is connected, what counts of it, by which section.</summary>
+/// <remarks>What counts falls on each leg in proportion to what is connected there.</remarks>
 public sealed record DemandLine(
-    string Label, LegLoads Connected, Percent Factor, Citation Cite, ImmutableArray<SpaceNumber> Spaces)
+    string Label, LegLoads Connected, LegLoads Demand, Citation Cite, ImmutableArray<SpaceNumber> Spaces)
 {
-    /// <summary>The part of <see cref="Connected"/> that is continuous and no motor.</summary>
+    /// <summary>Nothing where the code gives a figure in place of a factor.</summary>
+    public Percent? Factor { get; init; }
+
+    /// <summary>The part of <see cref="Demand"/> that is continuous and no motor.</summary>
     public required LegLoads Continuous { get; init; }
 
-    public LegLoads Demand => Connected * Factor;
+    /// <summary>The part of <see cref="Demand"/> whose current is not a sine.</summary>
+    public required LegLoads Nonlinear { get; init; }
 
+    /// <summary>Household cooking and dryers: their neutral goes by 220.61(B)(1), not by where they sit.</summary>
+    public bool IsHousehold { get; init; }
+
+    /// <summary>A factor on all of a category.</summary>
     public static DemandLine Of(DemandCategory category, Percent factor) =>
-        new(category.Label, category.Connected, factor, category.Cite, category.Spaces)
+        Part(category, category.Label, VoltAmperes.Zero, category.Connected.Total, factor);
+
+    /// <summary>A factor on the part of a category between two bounds: every leg has its share of that part.</summary>
+    public static DemandLine Part(
+        DemandCategory category, string label, VoltAmperes from, VoltAmperes to, Percent factor)
+    {
+        var whole = category.Connected.Total;
+        LegLoads Counted(LegLoads of) => of.Share(to - from, whole) * factor;
+        return new DemandLine(
+            label, category.Connected.Share(to - from, whole), Counted(category.Connected), category.Cite, category.Spaces)
         {
-            Continuous = category.Continuous,
+            Factor = factor,
+            Continuous = Counted(category.Continuous),
+            Nonlinear = Counted(category.Nonlinear),
         };
+    }
+
+    /// <summary>A figure that stands for a whole category, on the legs as given.</summary>
+    public static DemandLine Figure(DemandCategory category, LegLoads demand)
+    {
+        var (figure, whole) = (demand.Total, category.Connected.Total);
+        return new DemandLine(category.Label, category.Connected, demand, category.Cite, category.Spaces)
+        {
+            Continuous = category.Continuous.Share(figure, whole),
+            Nonlinear = category.Nonlinear.Share(figure, whole),
+        };
+    }
+
+    /// <summary>A figure that stands for a whole category, on the legs in proportion.</summary>
+    public static DemandLine Figure(DemandCategory category, VoltAmperes figure) =>
+        Figure(category, category.Connected.Share(figure, category.Connected.Total));
+
+    /// <summary>What it puts between a leg and the neutral; the reduction is not allowed everywhere, 220.61(C).</summary>
+    public VoltAmperes ToNeutral(Leg leg, bool reduced) =>
+        !IsHousehold ? Demand.ToNeutral[leg]
+        : reduced ? Demand.VoltAmperesOn(leg) * NeutralReduction.Household
+        : Demand.VoltAmperesOn(leg);
 
     public DerivationStep Step() => new(
-        Factor == Percent.Whole ? Label : $"{Label}, {Connected.Total} at {Shown.Rounded(Factor.Value, 1)} %",
+        Factor is { } factor && factor != Percent.Whole
+            ? $"{Label}, {Shown.Rounded(Connected.Total.Value, 0, "VA")} at {Shown.Exactly(factor.Value)} %"
+            : Label,
         Demand.Total.Value, "VA", Cite, Spaces);
 }

@@ -1,4 +1,5 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Derivations;
 using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
@@ -14,7 +15,7 @@ public sealed record DemandResult(
 
     public static readonly CodeSection LargestMotorSection = Nec.Section("430.24");
 
-    public static readonly CodeSection NeutralSection = Nec.Section("220.61(A)");
+    public static readonly CodeSection NeutralSection = NeutralReduction.BasicSection;
 
     /// <summary>What a continuous load, and the largest motor, count beyond 100 %.</summary>
     public static readonly Percent Extra = 25.Pct;
@@ -26,10 +27,12 @@ public sealed record DemandResult(
     /// <summary>The calculated current of the leg that carries most.</summary>
     public Amperes Amperes => Legs.WorstAmperes;
 
-    /// <summary>The largest load between the neutral and one leg; with legs in phase, the sum.</summary>
-    public VoltAmperes NeutralVoltAmperes => Legs.LargestToNeutral(Arrangement);
+    public FeederNeutral OnNeutral => new(Legs.System, Arrangement, Worksheet.NeutralLines);
 
-    public Amperes Neutral => NeutralVoltAmperes / Legs.System.LineToNeutral;
+    /// <summary>The largest load between the neutral and one leg, before what is taken off above 200 A.</summary>
+    public VoltAmperes NeutralVoltAmperes => OnNeutral.Unbalanced;
+
+    public Amperes Neutral => OnNeutral.Amperes;
 
     /// <summary>The worst leg's.</summary>
     public Amperes MinimumAmpacity => Legs.System.Legs.Max(MinimumAmpacityOn);
@@ -41,17 +44,20 @@ public sealed record DemandResult(
     {
         var system = connected.Legs.System;
         var legs = LegSum.Of(system, worksheet.Lines.Select(line => line.Demand));
-        var continuous = LegSum.Of(system, worksheet.Lines.Select(line => line.Continuous * line.Factor));
+        var continuous = LegSum.Of(system, worksheet.Lines.Select(line => line.Continuous));
         return new DemandResult(worksheet, legs, continuous, connected.Arrangement, connected.Edition);
     }
 
     /// <summary>The load with 125 % of its continuous part and 25 % of the largest motor current on this leg.</summary>
     public Amperes MinimumAmpacityOn(Leg leg) => (WithContinuous + (MotorOn(leg) * Extra)).AmperesOn(leg);
 
-    /// <summary>The one motor with the most current on a leg, the first of equals; nothing where no motor is on it.</summary>
-    public PlacedLoad? LargestMotorOn(Leg leg) => Worksheet.Counted
-        .Where(load => load.IsMotor && load.Placement.Legs.Contains(leg))
-        .MaxBy(load => load.OneOfThem.AmperesOn(leg));
+    /// <summary>The one motor with the most current on a leg, the first of equals.</summary>
+    /// <remarks>Nothing where no motor is on it, and in a calculation that holds its motors already.</remarks>
+    public PlacedLoad? LargestMotorOn(Leg leg) => Worksheet.AddsLargestMotor
+        ? Worksheet.Counted
+            .Where(load => load.IsMotor && load.Placement.Legs.Contains(leg))
+            .MaxBy(load => load.OneOfThem.AmperesOn(leg))
+        : null;
 
     internal LegLoads WithContinuous => Legs + (Continuous * Extra);
 

@@ -10,18 +10,13 @@ public sealed record TieredFactor(ImmutableArray<FactorTier> Tiers)
     /// <summary>A line for each band that the category reaches; every leg has its share in every band.</summary>
     public IEnumerable<DemandLine> Apply(DemandCategory category)
     {
-        var (connected, continuous, whole) = (category.Connected, category.Continuous, category.Connected.Total);
-        var below = VoltAmperes.Zero;
+        var (whole, below) = (category.Connected.Total, VoltAmperes.Zero);
         foreach (var tier in Tiers)
         {
             if (below >= whole)
                 yield break;
-            var part = VoltAmperes.Min(tier.UpTo, whole) - below;
-            yield return new DemandLine(
-                Label(category, below, tier), connected.Share(part, whole), tier.Factor, category.Cite, category.Spaces)
-            {
-                Continuous = continuous.Share(part, whole),
-            };
+            yield return DemandLine.Part(
+                category, Label(category, below, tier), below, VoltAmperes.Min(tier.UpTo, whole), tier.Factor);
             below = tier.UpTo;
         }
     }

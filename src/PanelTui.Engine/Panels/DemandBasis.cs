@@ -35,4 +35,7 @@ public sealed record DemandBasis
 
     /// <summary>The highest measured current on the busier leg.</summary>
     public Amperes? MeasuredPeak { get; init; }
+
+    /// <summary>Over how many days the peak was measured.</summary>
+    public int? MeasuredDays { get; init; }
 }

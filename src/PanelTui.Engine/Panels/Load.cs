@@ -77,4 +77,10 @@ public sealed record Load
 
     /// <summary>Space heat that comes on with a heat pump.</summary>
     public bool Supplementary { get; init; }
+
+    /// <summary>Whether its current is no sine, as of electronic or discharge lighting: on a wye it adds up on the neutral.</summary>
+    public bool Nonlinear { get; init; }
+
+    /// <summary>Whether it is new to a panel whose other loads are there already, or were measured.</summary>
+    public bool Added { get; init; }
 }

@@ -9,7 +9,7 @@ using PanelTui.Engine.Sizing;
 namespace PanelTui.Engine.Rules;
 
 /// <summary>What a rule may look at: the schedule and every figure that follows from it.</summary>
-/// <remarks>Demand, feeder and transfer are nothing where the demand method is not worked out yet.</remarks>
+/// <remarks>Demand, feeder and transfer are nothing where a figure is missing without which there is no demand.</remarks>
 public sealed record RuleContext(
     Schedule Schedule,
     ConnectedLoad Connected,

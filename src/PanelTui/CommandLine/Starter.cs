@@ -24,7 +24,7 @@ internal static class Starter
           occupancy: dwelling           # or non-dwelling
 
         demand:
-          method: selected              # what you choose to run (702.4), or non-dwelling
+          method: selected              # what you choose to run (702.4); docs/format.md names five more
 
         feeder:                         # from the transfer equipment to this panel
           ocpd: 50 A

@@ -47,7 +47,7 @@ internal sealed class CalcSummary(Assessment assessment)
     private IEnumerable<string> Demand()
     {
         var method = Words.Of(_schedule.Demand.Method);
-        if (assessment.Demand is not { } demand) return [$"Demand by {method}: not worked out by this version yet"];
+        if (assessment.Demand is not { } demand) return [$"Demand by {method}: not without demand.measured_peak"];
         return [.. Demand(method, demand)];
     }
 

@@ -1,9 +1,10 @@
 using PanelTui.Engine.Demand;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Tests.Demand;
 
-/// <summary>The list of methods is complete, and what is not there yet is said.</summary>
+/// <summary>The list of methods is complete, and each gives a figure where its own are there.</summary>
 public class DemandBookTests
 {
     [Fact]
@@ -20,10 +21,15 @@ public class DemandBookTests
     [InlineData(DemandMethodName.DwellingStandard)]
     [InlineData(DemandMethodName.DwellingOptional)]
     [InlineData(DemandMethodName.DwellingExisting)]
-    [InlineData(DemandMethodName.Measured)]
-    public void A_method_that_is_not_there_yet_gives_no_figure(DemandMethodName method)
+    [InlineData(DemandMethodName.NonDwelling)]
+    [InlineData(DemandMethodName.Selected)]
+    public void A_panel_without_circuits_has_a_demand_of_nothing(DemandMethodName method) =>
+        Sketch.Of().By(method).Assessed().Demand!.MinimumAmpacity.ShouldBe(0.A);
+
+    [Fact]
+    public void A_measured_load_that_nobody_wrote_down_gives_no_figure()
     {
-        var assessed = Sketch.Of().By(method).Assessed();
+        var assessed = Sketch.Of().By(DemandMethodName.Measured).Assessed();
         assessed.Demand.ShouldBeNull();
         assessed.Feeder.ShouldBeNull();
         assessed.Transfer.ShouldBeNull();

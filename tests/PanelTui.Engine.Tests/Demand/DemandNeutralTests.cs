@@ -14,7 +14,13 @@ public class DemandNeutralTests
         var demand = Panel().Assessed().Demand!;
         demand.NeutralVoltAmperes.ShouldBe(4200.VA);
         demand.Neutral.ShouldBe(35.A);
-        demand.WhyNeutral().Steps[2].Cite.ToString().ShouldBe("NEC 2023 220.61(A)");
+        demand.WhyNeutral().Steps.Select(step => step.Label).ShouldBe(
+        [
+            "A: No scenario is written: every circuit on standby", "Line to neutral on A",
+            "B: No scenario is written: every circuit on standby", "Line to neutral on B",
+            "The largest of them", "VA / 120 V",
+        ]);
+        demand.WhyNeutral().Steps[4].Cite.ToString().ShouldBe("NEC 2023 220.61(A)");
     }
 
     [Fact]
@@ -23,6 +29,50 @@ public class DemandNeutralTests
         var source = new StandbySource { Kind = SourceKind.Inverters, Arrangement = SourceArrangement.InPhase };
         (Panel() with { Source = source }).Assessed().Demand!.NeutralVoltAmperes.ShouldBe(7500.VA);
     }
+
+    /// <summary>B27: a trade magazine's code quiz of January 2005: 475 A on a 208Y/120 V feeder, 392.5 A. Seen.</summary>
+    [Theory]
+    [InlineData(475, 392.5)]
+    [InlineData(200, 200)]
+    [InlineData(201, 200.7)]
+    public void What_is_above_200_A_counts_70_percent(int current, double neutral)
+    {
+        var demand = OnEachLeg(PanelSystem.Wye, Sketch.Of(current.A)).Assessed().Demand!;
+        ((double)demand.Neutral.Value).ShouldBe(neutral, 1e-9);
+        demand.NeutralVoltAmperes.ShouldBe(current.A * 120.V);
+    }
+
+    /// <summary>220.61(C)(1), seen: three wires of a wye carry as much on the neutral as on a leg.</summary>
+    [Fact]
+    public void Two_legs_of_a_wye_and_one_leg_have_no_reduction()
+    {
+        OnEachLeg(PanelSystem.TwoLegsOfWye, Sketch.Of(475.A)).Assessed().Demand!.Neutral.ShouldBe(475.A);
+        OnEachLeg(PanelSystem.OneLeg, Sketch.Of(475.A)).Assessed().Demand!.Neutral.ShouldBe(475.A);
+    }
+
+    [Fact]
+    public void Legs_in_phase_have_no_reduction_and_add()
+    {
+        var source = new StandbySource { Kind = SourceKind.Inverters, Arrangement = SourceArrangement.InPhase };
+        (OnEachLeg(PanelSystem.SplitPhase, Sketch.Of(300.A)) with { Source = source }).Assessed()
+            .Demand!.Neutral.ShouldBe(600.A);
+    }
+
+    /// <summary>B29: a practice test on 220.61: 400 A where nonlinear load is not reduced, 340 A where it may be. Seen.</summary>
+    [Theory]
+    [InlineData(true, 400)]
+    [InlineData(false, 340)]
+    public void Nonlinear_load_is_not_reduced_on_a_wye(bool wye, int neutral)
+    {
+        var loads = new[] { Sketch.Of(200.A), Sketch.Of(200.A) with { Nonlinear = true } };
+        var demand = OnEachLeg(wye ? PanelSystem.Wye : PanelSystem.SplitPhase, loads).Assessed().Demand!;
+        demand.Neutral.ShouldBe(neutral.A);
+        demand.WhyNeutral().Steps[^1].Value.ShouldBe(neutral);
+        demand.WhyNeutral().Steps[^1].Cite.ToString().ShouldBe("NEC 2023 220.61(B)(2)");
+    }
+
+    private static Schedule OnEachLeg(PanelSystem system, params Load[] loads) =>
+        Sketch.Of(system, [.. system.Legs.Select(leg => Sketch.OnePole((2 * (int)leg) + 1, loads))]);
 
     private static Schedule Panel() => Sketch.Of(
         Sketch.OnePole(1, Sketch.Of(4200.VA)),

@@ -69,9 +69,10 @@ public class NonDwellingTests
     [InlineData(LoadKind.Lighting, "NEC 2023 Table 220.45, from memory")]
     [InlineData(LoadKind.Receptacle, "NEC 2023 220.47")]
     [InlineData(LoadKind.Kitchen, "NEC 2023 Table 220.56, from memory")]
-    [InlineData(LoadKind.SpaceHeat, "NEC 2023 220.51, from memory")]
+    [InlineData(LoadKind.SpaceHeat, "NEC 2023 220.51")]
     [InlineData(LoadKind.Motor, "NEC 2023 220.50, from memory")]
     [InlineData(LoadKind.Appliance, "NEC 2023 220.14(A), from memory")]
+    [InlineData(LoadKind.Ev, "NEC 2023 220.57")]
     public void Each_line_cites_its_section(LoadKind kind, string cite) =>
         Demand(Sketch.OnePole(1, Sketch.Of(500.VA, kind))).Steps.Single().Cite.ToString().ShouldBe(cite);
 

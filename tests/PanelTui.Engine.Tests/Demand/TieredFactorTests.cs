@@ -41,6 +41,6 @@ public class TieredFactorTests
     {
         var circuit = Sketch.OnePole(1, Sketch.Of(power.VA, LoadKind.Lighting));
         var load = PlacedLoad.Of(circuit, circuit.Loads[0], PanelSystem.SplitPhase);
-        return new DemandCategory("Lighting", PanelSystem.SplitPhase, [load], Citation.Arithmetic);
+        return DemandCategory.Of("Lighting", PanelSystem.SplitPhase, [load], Citation.Arithmetic);
     }
 }

@@ -27,9 +27,10 @@ public class AssessmentProperties
             && Near(connected.Loads.Sum(load => load.Size.Power.Value), connected.Total.Value);
     });
 
+    /// <summary>Floors, lighting by area and a measured peak may come to more than what is connected.</summary>
     [Fact]
-    public void Demand_is_no_more_than_what_is_connected() => Generated.Sensible.Sample(schedule =>
-        schedule.Assessed() is not { Demand: { } demand } assessed
+    public void Where_factors_only_reduce_demand_is_no_more_than_what_is_connected() => Generated.Sensible.Sample(schedule =>
+        WithoutFloors(schedule).Assessed() is not { Demand: { } demand } assessed
         || (demand.Total.Value <= assessed.Connected.Total.Value + Noise
             && schedule.Panel.System.Legs.All(leg =>
                 demand.Legs.VoltAmperesOn(leg).Value <= assessed.Connected.VoltAmperesOn(leg).Value + Noise)));
@@ -75,6 +76,44 @@ public class AssessmentProperties
         Demand(schedule).SequenceEqual(Demand(schedule))
         && schedule.Assessed().Findings.Select(finding => finding.Message)
             .SequenceEqual(schedule.Assessed().Findings.Select(finding => finding.Message)));
+
+    [Fact]
+    public void The_lines_and_the_legs_add_up_to_the_demand() => Generated.Sensible.Sample(schedule =>
+        schedule.Assessed().Demand is not { } demand
+        || (Near(demand.Steps.Sum(step => step.Value), demand.Total.Value)
+            && Near(schedule.Panel.System.Legs.Sum(leg => demand.Legs.VoltAmperesOn(leg).Value), demand.Total.Value)));
+
+    [Fact]
+    public void Each_load_is_counted_or_left_out_with_a_reason() => Generated.Sensible.Sample(schedule =>
+        schedule.Assessed() is not { Demand: { } demand } assessed
+        || demand.Method == DemandMethodName.Selected
+        || (demand.Worksheet.Counted.Length + demand.Worksheet.LeftOut.Length == assessed.Connected.Loads.Length
+            && demand.Worksheet.LeftOut.All(load => load.Why.Length > 0)));
+
+    [Fact]
+    public void The_neutral_of_the_demand_is_no_more_than_its_legs_together() => Generated.Sensible.Sample(schedule =>
+        schedule.Assessed().Demand is not { } demand
+        || demand.Worksheet.NeutralLines != demand.Worksheet.Lines
+        || demand.NeutralVoltAmperes.Value <= demand.Total.Value + Noise);
+
+    private static Schedule WithoutFloors(Schedule schedule) => schedule with
+    {
+        Demand = schedule.Demand with { FloorArea = null, MeasuredPeak = null },
+        Circuits =
+        [
+            .. schedule.Circuits.Select(circuit => circuit with
+            {
+                Loads = [.. circuit.Loads.Select(load => HasFloor(load.Kind, schedule) ? load with { Kind = LoadKind.Other } : load)],
+            }),
+        ],
+    };
+
+    private static bool HasFloor(LoadKind kind, Schedule schedule) => kind switch
+    {
+        LoadKind.Dryer or LoadKind.Ev => true,
+        LoadKind.Range or LoadKind.WallOven or LoadKind.Cooktop => schedule.Panel.System.Legs.Length == 3,
+        _ => false,
+    };
 
     private static bool Near(decimal left, decimal right) => Math.Abs(left - right) <= Noise;
 

@@ -23,7 +23,7 @@ internal static class Generated
 
     /// <summary>Ordinary loads in ordinary places, on any system.</summary>
     public static readonly Gen<Schedule> Sensible =
-        Gen.Select(System, CircuitFrom(Gen.Int[1, 42], Gen.Int[1, 3], LoadOf(Figure)).Array[0, 12], Basis).Select(
+        Gen.Select(System, CircuitFrom(Gen.Int[1, 42], Gen.Int[1, 3], LoadOf(Figure)).Array[0, 12], BasisOf(Figure)).Select(
             (system, circuits, basis) => basis with
             {
                 Panel = new Panel { System = system, Spaces = 42 },
@@ -34,7 +34,7 @@ internal static class Generated
     public static readonly Gen<Schedule> Any = Gen.Select(
         System,
         CircuitFrom(Gen.OneOf(Gen.Int[1, 50], Gen.Const(int.MaxValue)), Gen.Int[-1, 5], LoadOf(AnyFigure)).Array[0, 12],
-        Basis,
+        BasisOf(AnyFigure),
         AnySource,
         Gen.Select(AnyFigure, AnyFigure, AnyFigure)).Select((system, circuits, basis, source, ratings) => basis with
         {
@@ -83,13 +83,20 @@ internal static class Generated
                 Surge = continuous?.VA,
             });
 
-    private static Gen<Schedule> Basis => Gen.Select(
-        Gen.Enum<CodeEdition>(), Gen.Enum<DemandMethodName>(), Scenario.Array[0, 3]).Select(
-            (edition, method, scenarios) => new Schedule
+    private static Gen<Schedule> BasisOf(Gen<decimal> figure) => Gen.Select(
+        Gen.Enum<CodeEdition>(), Gen.Enum<DemandMethodName>(), Scenario.Array[0, 3],
+        Gen.Select(figure.Nullable(), figure.Nullable(), Gen.Int[1, 400])).Select(
+            (edition, method, scenarios, stated) => new Schedule
             {
                 Panel = new Panel { System = PanelSystem.SplitPhase, Spaces = 42 },
                 Code = new CodeBasis { Edition = edition },
-                Demand = new DemandBasis { Method = method },
+                Demand = new DemandBasis
+                {
+                    Method = method,
+                    FloorArea = stated.Item1 is { } area ? new SquareFeet(area) : null,
+                    MeasuredPeak = stated.Item2?.A,
+                    MeasuredDays = stated.Item3 > 365 ? null : stated.Item3,
+                },
                 Scenarios = [.. scenarios],
             });
 
@@ -129,7 +136,7 @@ internal static class Generated
 
     private static Gen<Load> LoadOf(Gen<decimal> figure) => Gen.Select(
         Kind, Rating(figure), Gen.Select(figure.Nullable(), figure.Nullable(), Gen.Int[1, 100]),
-        Gen.Select(Gen.Enum<Across>(), Gen.Int[0, 4], Group), Gen.Select(Gen.Int[0, 4], Gen.Int[1, 20], Gen.Bool)).Select(
+        Gen.Select(Gen.Enum<Across>(), Gen.Int[0, 4], Group), Gen.Select(Gen.Int[0, 4], Gen.Int[1, 20], Gen.Bool, Gen.Int[0, 15])).Select(
         (kind, rating, power, place, number) => new Load
         {
             Kind = kind,
@@ -146,6 +153,9 @@ internal static class Generated
             Outlets = number.Item2,
             Continuous = number.Item3,
             Start = Start.AtRunningCurrent,
+            Supplementary = (number.Item4 & 1) != 0,
+            Added = (number.Item4 & 2) != 0,
+            Nonlinear = (number.Item4 & 12) == 0,
         });
 
     private static Gen<LoadRating?> Rating(Gen<decimal> figure) => Gen.Select(figure, Gen.Int[0, 4]).Select(

@@ -45,12 +45,12 @@ public class CheckTests
     }
 
     [Fact]
-    public void A_demand_method_that_is_not_worked_out_yet_is_a_note()
+    public void A_demand_method_without_a_figure_it_asks_for_is_a_note()
     {
         var ran = Ran.With(Shed.Text.Replace("method: selected", "method: dwelling-optional", StringComparison.Ordinal), "check", "-");
         ran.Code.ShouldBe(0);
         ran.Out.ShouldContain("note:");
-        ran.Out.ShouldContain("[demand-method-not-yet]");
+        ran.Out.ShouldContain("[demand-lacks-a-figure]");
     }
 
     [Fact]

@@ -17,5 +17,9 @@ internal static class DemandFields
     public static readonly ValueField<Amperes> MeasuredPeak = new("demand.measured_peak", Forms.Current, "41 A",
         "The highest current measured on the busier leg, for the method measured");
 
-    public static readonly ImmutableArray<Field> All = [Method, FloorArea, MeasuredPeak];
+    public static readonly ValueField<int> MeasuredDays = new(
+        "demand.measured_days", new WholeNumberForm(1, Limits.MeasuredDays), "30",
+        "Over how many days that current was measured");
+
+    public static readonly ImmutableArray<Field> All = [Method, FloorArea, MeasuredPeak, MeasuredDays];
 }

@@ -68,9 +68,18 @@ internal static class LoadFields
     public static readonly ValueField<bool> Supplementary = new("circuits[].loads[].supplementary", Forms.YesNo, "yes",
         "Whether it is space heat that comes on with a heat pump") { Default = "no" };
 
+    public static readonly ValueField<bool> Nonlinear = new("circuits[].loads[].nonlinear", Forms.YesNo, "yes",
+        "Whether its current is no sine, as of electronic or discharge lighting, which a neutral of a wye carries in full")
+    {
+        Default = "no",
+    };
+
+    public static readonly ValueField<bool> Added = new("circuits[].loads[].added", Forms.YesNo, "yes",
+        "Whether it is new beside loads that are there already, for dwelling-existing and measured") { Default = "no" };
+
     public static readonly ImmutableArray<Field> All =
     [
         Kind, Rating, Count, Outlets, Volts, Across, Pole, PowerFactor, Continuous, Mca, Mocp,
-        Start, Running, Duty, Group, Supplementary,
+        Start, Running, Duty, Group, Supplementary, Nonlinear, Added,
     ];
 }

@@ -26,10 +26,11 @@ public sealed class Selected : DemandMethod
 
     private DemandWorksheet Sheet(DemandCase demand, string label, ScenarioLoads chosen)
     {
-        var category = new DemandCategory(label, demand.System, chosen.Loads, Section.In(demand.Edition));
+        var category = DemandCategory.Of(label, demand.System, chosen.Loads, Section.In(demand.Edition));
         return new DemandWorksheet(Name, chosen.Loads, [DemandLine.Of(category, Percent.Whole)])
         {
-            LeftOut = chosen.LeftOut,
+            LeftOut = [.. chosen.LeftOut.Select(load => new LeftOutLoad(
+                load, $"never with the larger of group {load.Load.Group}", Noncoincident.Section.In(demand.Edition)))],
         };
     }
 }
