@@ -15,6 +15,8 @@ namespace PanelTui.Screens;
 /// <summary>The editor: the face of the panel, the live figures beside it, and below them what the cursor is on.</summary>
 internal sealed class EditorScreen : Runnable, IEditor
 {
+    private const int WheelRows = 3;
+
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
@@ -22,7 +24,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
     private readonly FormView _form = new();
-    private readonly Stack<Page> _pages = [];
+    private readonly OpenPages _pages;
     private EditorMode _mode = EditorMode.Face;
     private Form? _open;
     private string? _refusal;
@@ -31,12 +33,19 @@ internal sealed class EditorScreen : Runnable, IEditor
     public EditorScreen(Session session)
     {
         Session = session;
+        _pages = new OpenPages(session, () => (Parts.Body.Width, Parts.Body.Height));
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
         Add(_title, _face, _figures, _detail, _keys, _form, _whole);
-        _face.Clicked += Click;
-        _whole.Clicked += ClickRow;
+        var mouse = new FaceMouse(this, SpaceAt);
+        _face.Pressed += mouse.Press;
+        _face.Dragged += mouse.Drag;
+        _face.Released += mouse.Release;
+        _whole.Released += ClickRow;
+        _whole.Wheeled += by => WalkPage(by * WheelRows);
+        _face.Wheeled += by => DoKey(by < 0 ? Key.CursorUp : Key.CursorDown);
+        _figures.Released += (_, row) => ClickFigure(row);
         _form.Sent += Send;
         _form.GivenUp += () => EndForm("");
         _form.Touched += (form, texts) =>
@@ -53,55 +62,50 @@ internal sealed class EditorScreen : Runnable, IEditor
     public EditorMode Mode => _mode switch
     {
         EditorMode.Face when Session.Hand is not null => EditorMode.Hand,
-        EditorMode.Face when _pages.Count > 0 => EditorMode.Page,
+        EditorMode.Face when Page is not null => EditorMode.Page,
         _ => _mode,
     };
 
-    public Page? Page => _pages.TryPeek(out var page) ? page : null;
+    public Page? Page => _pages.Top;
 
-    public bool CanChooseRow => RowHere is not null;
+    public bool CanChooseRow => _pages.Chosen is not null;
 
     public int PageOfLines => Parts.Lines - 1;
 
-    private PageRow? RowHere => Page is { } page && PageRows(page) is var rows && page.Place.Chosen >= 0 && page.Place.Chosen < rows.Length
-        ? rows[page.Place.Chosen] is { CanBeChosen: true } row ? row : null
-        : null;
-
     private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
-
-    public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
-
-    public void PlaceHere(int poles, SpaceNumber at) => Open(new NewCircuitForm(at, poles));
-
-    public void AskWhere() => Open(new ElsewhereForm(Session.Path));
 
     public void Open(Page page)
     {
-        _pages.Push(page);
-        page.Place = page.Place.Fitted(PageRows(page), Parts.Lines).InSight(Parts.Lines);
+        _pages.Open(page);
         Session.Say("");
     }
 
     public void ClosePage()
     {
-        if (_pages.Count > 0) _pages.Pop();
+        _pages.Close();
         Session.Say("");
     }
 
     public void CloseAllPages()
     {
-        _pages.Clear();
+        _pages.CloseAll();
         Refresh();
     }
 
     public void WalkPage(int rows)
     {
-        var page = Page!;
-        page.Place = page.Place.By(rows, PageRows(page), Parts.Lines);
+        _pages.Walk(rows);
         Session.Say("");
     }
 
-    public void ChooseRow() => RowHere?.Enter!(this);
+    public void ChooseRow() => _pages.Chosen?.Enter!(this);
+
+    public void CopyText(string text)
+    {
+        var lines = text.Split('\n');
+        var sent = App?.Driver?.Clipboard?.TrySetClipboardData(string.Join('\n', lines.Select(line => DisplayText.Clean(line)))) ?? false;
+        Session.Say(sent ? $"Sent to the terminal's clipboard: {lines[0]}{(lines.Length > 1 ? " …" : "")}" : "This terminal has no clipboard");
+    }
 
     public void Enter(EditorMode mode)
     {
@@ -118,6 +122,8 @@ internal sealed class EditorScreen : Runnable, IEditor
         Arrange();
         Refresh();
     }
+
+    public bool DoKey(Key key) => OnKeyDown(key);
 
     protected override bool OnKeyDown(Key key)
     {
@@ -160,7 +166,7 @@ internal sealed class EditorScreen : Runnable, IEditor
             return;
         }
 
-        if (Page is { } page) _whole.Show(PageText.Of(page, Session, layout.Body.Width, layout.Body.Height));
+        if (Page is not null) _whole.Show(_pages.Text);
 
         _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
@@ -169,7 +175,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
             : Mode == EditorMode.Page
-                ? PageDetail(layout.Detail.Width)
+                ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
     }
@@ -184,11 +190,6 @@ internal sealed class EditorScreen : Runnable, IEditor
         var lines = EditorRows.Lines(text, columns, _refusal is null ? Tone.Plain : Tone.Error);
         return [[], .. lines.Select(line => ImmutableArray.Create(line))];
     }
-
-    private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, Parts.Body.Width - PageText.Margin);
-
-    private ImmutableArray<ImmutableArray<TextRun>> PageDetail(int columns) =>
-        [.. EditorRows.Lines(Page!.Detail(Session, Page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
 
     public void Open(Form form)
     {
@@ -222,24 +223,29 @@ internal sealed class EditorScreen : Runnable, IEditor
         Session.Say(message);
     }
 
-    /// <summary>A click goes there; a click on the cursor is Enter.</summary>
-    private void Click(int x, int y)
+    private SpaceNumber? SpaceAt(int x, int y)
     {
         var lines = Session.Face.Lines;
-        if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
-        if (lines[_top + y - 1].On(x < Parts.Panel.Width / 2) is not { } cell) return;
-        if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
-        else OnKeyDown(Key.Enter);
+        return Mode is EditorMode.Face or EditorMode.Hand && y >= 1 && _top + y - 1 < lines.Length
+            ? lines[_top + y - 1].On(x < Parts.Panel.Width / 2)?.Space
+            : null;
+    }
+
+    /// <summary>A click on a figure asks how it came about; one on the findings lists them.</summary>
+    private void ClickFigure(int row)
+    {
+        if (Mode != EditorMode.Face) return;
+        var rows = EditorRows.FigureList(Session, Parts.Figures.Width, Parts.Figures.Height);
+        if (row >= rows.Length) return;
+        if (rows[row].Figure is { } figure) Open(new WhyPage(figure));
+        else if (rows[row] != FigureRow.Gap) Open(new FindingsPage());
     }
 
     /// <summary>A click chooses a row; a click on the chosen one is Enter.</summary>
     private void ClickRow(int x, int y)
     {
-        if (Mode != EditorMode.Page || y < 1) return;
-        var (page, row) = (Page!, Page!.Place.Top + y - 1);
-        if (row >= PageRows(page).Length || !PageRows(page)[row].CanBeChosen) return;
-        if (row == page.Place.Chosen) ChooseRow();
-        else page.Place = page.Place with { Chosen = row };
+        if (Mode != EditorMode.Page) return;
+        if (!_pages.Choose(y - 1)) ChooseRow();
         Refresh();
     }
 }

@@ -59,6 +59,21 @@ internal sealed class OpenEditor : IDisposable
         return this;
     }
 
+    /// <summary>What was sent to the user's clipboard, oldest first.</summary>
+    public IReadOnlyList<string> Copied => _program.Copied;
+
+    public OpenEditor Drag(int x, int y, int toX, int toY)
+    {
+        _program.Drag(x, y, toX, toY);
+        return this;
+    }
+
+    public OpenEditor WheelDown(int x, int y)
+    {
+        _program.WheelDown(x, y);
+        return this;
+    }
+
     public OpenEditor Click(int x, int y)
     {
         _program.Click(x, y);
