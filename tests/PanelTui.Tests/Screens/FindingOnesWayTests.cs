@@ -96,4 +96,12 @@ public class FindingOnesWayTests
         editor.WheelDown(10, 3).Session.Cursor.ToString().ShouldBe("3");
         editor.Press(Key.Y).WheelDown(10, 3).Screen.ShouldContain("Why connected");
     }
+
+    [Fact]
+    public void A_letter_that_cannot_be_seen_is_shown_by_its_number_in_a_field_and_kept_in_the_file()
+    {
+        using var editor = new OpenEditor(Shed.Text.Replace("Shed lights ", "\"Shed\\u202E lights\" ", StringComparison.Ordinal));
+        editor.Press(Key.Enter).Screen.ShouldContain("⟨U+202E⟩ lights");
+        editor.Press(Key.End).Type("!").Press(Key.Enter).Session.Here!.Name.ShouldBe("Shed\u202E lights!");
+    }
 }
