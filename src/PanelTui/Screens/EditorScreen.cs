@@ -6,6 +6,7 @@ using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 using PanelTui.Views;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -178,7 +179,13 @@ internal sealed class EditorScreen : Runnable, IEditor
                 ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+        StandAt(Page is null ? _face : _whole);
     }
+
+    /// <summary>The terminal's own cursor stands where ours is, for those who follow it by touch or by ear.</summary>
+    private void StandAt(RunsView view) => _face.Cursor = view.CursorAt is { } at
+        ? new Cursor { Position = view.ViewportToScreen(at), Style = CursorStyle.Default }
+        : new Cursor { Position = null };
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
