@@ -69,28 +69,8 @@ internal static class EditorRows
     }
 
     public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
-        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.All
-            .Where(command => command.Hint is not null && command.Modes.HasFlag(editor.Mode) && command.WhyNot(editor) is null)
+        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.Here(editor)
+            .Where(command => command.Hint is not null && command.WhyNot(editor) is null)
             .Select(command => (command.HintKey, command.Hint!)),
         columns);
-
-    /// <summary>Every command with its key, in two columns.</summary>
-    public static ImmutableArray<ImmutableArray<TextRun>> Help(int columns)
-    {
-        var half = (columns - 2) / 2;
-        var entries = CommandBook.All
-            .Where(command => command.Modes.HasFlag(EditorMode.Face) || command.Modes.HasFlag(EditorMode.Hand))
-            .Select(command => DisplayText.Fit($" {DisplayText.Fit(command.KeyName, 6)} {command.Title}", half)).ToList();
-        var rows = (entries.Count + 1) / 2;
-        return
-        [
-            [new TextRun(" Keys on the face of the panel", Tone.Strong)],
-            [],
-            .. Enumerable.Range(0, rows).Select(row => ImmutableArray.Create(
-                new TextRun(entries[row] + " " + (row + rows < entries.Count ? entries[row + rows] : "")))),
-            [],
-            [new TextRun(" In a form: Enter sends, Tab goes to the next field, Esc gives up.")],
-            [new TextRun(" Never connect two supplies; work de-energised. No substitute for the code in force.")],
-        ];
-    }
 }

@@ -3,6 +3,7 @@ using System.Drawing;
 using PanelTui.Commands;
 using PanelTui.Editing;
 using PanelTui.Engine.Panels;
+using PanelTui.Pages;
 using PanelTui.Presentation;
 using PanelTui.Views;
 using Terminal.Gui.Input;
@@ -21,6 +22,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
     private readonly FormView _form = new();
+    private readonly Stack<Page> _pages = [];
     private EditorMode _mode = EditorMode.Face;
     private Form? _open;
     private string? _refusal;
@@ -34,6 +36,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         KeyBindings.Add(Key.Esc, Command.Cancel);
         Add(_title, _face, _figures, _detail, _keys, _form, _whole);
         _face.Clicked += Click;
+        _whole.Clicked += ClickRow;
         _form.Sent += Send;
         _form.GivenUp += () => EndForm("");
         _form.Touched += (form, texts) =>
@@ -47,9 +50,22 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public Session Session { get; }
 
-    public EditorMode Mode => _mode == EditorMode.Face && Session.Hand is not null ? EditorMode.Hand : _mode;
+    public EditorMode Mode => _mode switch
+    {
+        EditorMode.Face when Session.Hand is not null => EditorMode.Hand,
+        EditorMode.Face when _pages.Count > 0 => EditorMode.Page,
+        _ => _mode,
+    };
+
+    public Page? Page => _pages.TryPeek(out var page) ? page : null;
+
+    public bool CanChooseRow => RowHere is not null;
 
     public int PageOfLines => Parts.Lines - 1;
+
+    private PageRow? RowHere => Page is { } page && PageRows(page) is var rows && page.Place.Chosen >= 0 && page.Place.Chosen < rows.Length
+        ? rows[page.Place.Chosen] is { CanBeChosen: true } row ? row : null
+        : null;
 
     private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
 
@@ -58,6 +74,34 @@ internal sealed class EditorScreen : Runnable, IEditor
     public void PlaceHere(int poles, SpaceNumber at) => Open(new NewCircuitForm(at, poles));
 
     public void AskWhere() => Open(new ElsewhereForm(Session.Path));
+
+    public void Open(Page page)
+    {
+        _pages.Push(page);
+        page.Place = page.Place.Fitted(PageRows(page), Parts.Lines).InSight(Parts.Lines);
+        Session.Say("");
+    }
+
+    public void ClosePage()
+    {
+        if (_pages.Count > 0) _pages.Pop();
+        Session.Say("");
+    }
+
+    public void CloseAllPages()
+    {
+        _pages.Clear();
+        Refresh();
+    }
+
+    public void WalkPage(int rows)
+    {
+        var page = Page!;
+        page.Place = page.Place.By(rows, PageRows(page), Parts.Lines);
+        Session.Say("");
+    }
+
+    public void ChooseRow() => RowHere?.Enter!(this);
 
     public void Enter(EditorMode mode)
     {
@@ -77,6 +121,12 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     protected override bool OnKeyDown(Key key)
     {
+        if (Mode == EditorMode.Page && PageTyping.Take(key, Page!))
+        {
+            Session.Say("");
+            return true;
+        }
+
         if (Mode == EditorMode.Form || CommandBook.For(key, this) is not { } command) return base.OnKeyDown(key);
         if (command.WhyNot(this) is { } why) Session.Say(why);
         else command.Run(this);
@@ -103,9 +153,14 @@ internal sealed class EditorScreen : Runnable, IEditor
     private void Refresh()
     {
         var layout = Parts;
-        Place(_whole, layout.IsTooSmall ? layout.All : Mode == EditorMode.Help ? layout.Body : Rectangle.Empty);
-        if (_whole.Visible) _whole.Show(layout.IsTooSmall ? [[new TextRun(EditorLayout.TooSmall)]] : EditorRows.Help(layout.Body.Width));
-        if (layout.IsTooSmall) return;
+        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : layout.Body);
+        if (layout.IsTooSmall)
+        {
+            _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
+            return;
+        }
+
+        if (Page is { } page) _whole.Show(PageText.Of(page, Session, layout.Body.Width, layout.Body.Height));
 
         _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
@@ -113,7 +168,9 @@ internal sealed class EditorScreen : Runnable, IEditor
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
-            : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
+            : Mode == EditorMode.Page
+                ? PageDetail(layout.Detail.Width)
+                : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
     }
 
@@ -128,7 +185,12 @@ internal sealed class EditorScreen : Runnable, IEditor
         return [[], .. lines.Select(line => ImmutableArray.Create(line))];
     }
 
-    private void Open(Form form)
+    private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, Parts.Body.Width - PageText.Margin);
+
+    private ImmutableArray<ImmutableArray<TextRun>> PageDetail(int columns) =>
+        [.. EditorRows.Lines(Page!.Detail(Session, Page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
+
+    public void Open(Form form)
     {
         _open = form;
         _refusal = null;
@@ -168,5 +230,16 @@ internal sealed class EditorScreen : Runnable, IEditor
         if (lines[_top + y - 1].On(x < Parts.Panel.Width / 2) is not { } cell) return;
         if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
         else OnKeyDown(Key.Enter);
+    }
+
+    /// <summary>A click chooses a row; a click on the chosen one is Enter.</summary>
+    private void ClickRow(int x, int y)
+    {
+        if (Mode != EditorMode.Page || y < 1) return;
+        var (page, row) = (Page!, Page!.Place.Top + y - 1);
+        if (row >= PageRows(page).Length || !PageRows(page)[row].CanBeChosen) return;
+        if (row == page.Place.Chosen) ChooseRow();
+        else page.Place = page.Place with { Chosen = row };
+        Refresh();
     }
 }
