@@ -16,6 +16,8 @@ internal static class CommandBook
         new DropCommand(),
         new PutBackCommand(),
         new CarryCommand(),
+        new SectionsCommand(),
+        new LoadsCommand(),
         new RemoveCommand(),
         new UndoCommand(),
         new RedoCommand(),

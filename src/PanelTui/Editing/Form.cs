@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace PanelTui.Editing;
 
 /// <summary>Why a form was not taken, and which field is to blame.</summary>
-internal sealed record FormRefusal(int Field, string Reason);
+/// <param name="Instead">What the text may have been meant as: it is put into the field, and Enter takes it.</param>
+internal sealed record FormRefusal(int Field, string Reason, string? Instead = null);
 
 /// <summary>A form before it is on the screen: its fields, and what becomes of their texts.</summary>
 internal abstract class Form

@@ -10,7 +10,7 @@ internal static class EditorRows
     /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
     private const int RowsForFindings = 4;
 
-    private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("Esc", "give up")];
+    private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("↓", "choose"), ("Esc", "give up")];
 
     public static ImmutableArray<TextRun> Title(Session session, int columns)
     {

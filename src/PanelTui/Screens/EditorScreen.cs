@@ -153,14 +153,14 @@ internal sealed class EditorScreen : Runnable, IEditor
     private void Refresh()
     {
         var layout = Parts;
-        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : layout.Body);
+        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : PlaceOf(Page, layout));
         if (layout.IsTooSmall)
         {
             _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
             return;
         }
 
-        if (Page is { } page) _whole.Show(PageText.Of(page, Session, layout.Body.Width, layout.Body.Height));
+        if (Page is { } page) _whole.Show(PageText.Of(page, Session, PlaceOf(page, layout).Width, layout.Body.Height));
 
         _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
@@ -177,15 +177,12 @@ internal sealed class EditorScreen : Runnable, IEditor
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
 
-    /// <summary>Below the fields: why the form was refused, else what may stand in the field.</summary>
-    private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns)
-    {
-        var text = _refusal is { } reason ? $"! {reason}" : _open!.Fields[_form.Focus].Hint;
-        var lines = EditorRows.Lines(text, columns, _refusal is null ? Tone.Plain : Tone.Error);
-        return [[], .. lines.Select(line => ImmutableArray.Create(line))];
-    }
+    private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns) =>
+        FormText.Below(_open!.Fields[_form.Focus], _refusal, _form.Offers, _form.Texts[_form.Focus], columns);
 
-    private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, Parts.Body.Width - PageText.Margin);
+    private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, PlaceOf(page, Parts).Width - PageText.Margin);
+
+    private static Rectangle PlaceOf(Page page, EditorLayout layout) => page.LeavesFigures ? layout.Panel : layout.Body;
 
     private ImmutableArray<ImmutableArray<TextRun>> PageDetail(int columns) =>
         [.. EditorRows.Lines(Page!.Detail(Session, Page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
@@ -207,7 +204,7 @@ internal sealed class EditorScreen : Runnable, IEditor
             return;
         }
 
-        _form.BackTo(refusal.Field);
+        _form.BackTo(refusal.Field, refusal.Instead);
         _refusal = refusal.Reason;
         Refresh();
     }

@@ -13,6 +13,10 @@ internal sealed class FormView : View
     private readonly List<TextField> _boxes = [];
     private Form? _form;
 
+    /// <summary>What was typed into the field, before a value was chosen in its place.</summary>
+    private string _stem = "";
+    private bool _isChoosing;
+
     public FormView()
     {
         CanFocus = true;
@@ -31,6 +35,9 @@ internal sealed class FormView : View
     public int Focus => Math.Max(0, _boxes.FindIndex(box => box.HasFocus));
 
     public ImmutableArray<string> Texts => [.. _boxes.Select(box => box.Text)];
+
+    /// <summary>The values to choose from in the field that has the focus, for what was typed into it.</summary>
+    public ImmutableArray<string> Offers => _form is { } form && _boxes.Count > 0 ? form.Fields[Focus].Offers?.Invoke(_stem) ?? [] : [];
 
     public void Open(Form form, int columns)
     {
@@ -59,13 +66,15 @@ internal sealed class FormView : View
     {
         _boxes[field].SetFocus();
         _boxes[field].SelectAll();
+        _stem = "";
         Tell();
     }
 
     /// <summary>Back to a field that was refused: nothing in it is selected, so that typing mends it and replaces nothing.</summary>
-    public void BackTo(int field)
+    public void BackTo(int field, string? text = null)
     {
         _boxes[field].SetFocus();
+        if (text is not null) _boxes[field].Text = text;
         _boxes[field].ClearAllSelection();
         _boxes[field].MoveEnd();
     }
@@ -91,7 +100,11 @@ internal sealed class FormView : View
         var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = field.Value };
         box.KeyBindings.Remove(Key.Enter);
         box.KeyDown += OnBoxKey;
-        box.ValueChanged += (_, _) => Tell();
+        box.ValueChanged += (_, _) =>
+        {
+            if (!_isChoosing) _stem = box.Text;
+            Tell();
+        };
         Add(new Label { X = at, Y = 0, Text = $" {field.Label}" }, box);
         _boxes.Add(box);
         return at + field.Label.Length + 2 + width;
@@ -102,11 +115,43 @@ internal sealed class FormView : View
         if (_form is not { } form) return;
         key.Handled = true;
         if (key == Key.Esc) GivenUp?.Invoke();
+        else if (key == Key.CursorDown && Choose(1)) return;
+        else if (key == Key.CursorUp && Choose(-1)) return;
+        else if (key == Key.Tab && Complete()) return;
         else if (key == Key.Tab || key == Key.CursorDown) GoTo((Focus + 1) % _boxes.Count);
         else if (key == Key.Tab.WithShift || key == Key.CursorUp) GoTo((Focus + _boxes.Count - 1) % _boxes.Count);
         else if (key == Key.Enter && NextStep(form) is { } next) GoTo(next);
         else if (key == Key.Enter) Sent?.Invoke(form, Texts);
         else key.Handled = false;
+    }
+
+    /// <summary>Puts the next of the offered values into the field; whether there are any.</summary>
+    private bool Choose(int by)
+    {
+        var offers = Offers;
+        if (offers.IsEmpty) return false;
+        var at = offers.IndexOf(_boxes[Focus].Text);
+        Put(offers[at < 0 ? (by > 0 ? 0 : offers.Length - 1) : (at + by + offers.Length) % offers.Length]);
+        return true;
+    }
+
+    /// <summary>Finishes a value that was begun; whether there was one to finish.</summary>
+    private bool Complete()
+    {
+        var begun = _boxes[Focus].Text;
+        if (begun.Length == 0 || Offers is not [var first, ..] || Offers.Contains(begun)) return false;
+        if (!first.StartsWith(begun, StringComparison.OrdinalIgnoreCase)) return false;
+        Put(first);
+        return true;
+    }
+
+    private void Put(string value)
+    {
+        _isChoosing = true;
+        _boxes[Focus].Text = value;
+        _boxes[Focus].ClearAllSelection();
+        _boxes[Focus].MoveEnd();
+        _isChoosing = false;
     }
 
     private int? NextStep(Form form)

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using PanelTui.Documents;
+using PanelTui.Documents.Intents;
+using PanelTui.Documents.Reading.Fields;
+using PanelTui.Documents.Yaml;
+
+namespace PanelTui.Editing;
+
+/// <summary>One key of the file, with those that must come with it; no text clears it.</summary>
+internal sealed class FieldForm : Form
+{
+    private readonly ImmutableArray<YamlPath> _paths;
+
+    public FieldForm(Session session, YamlPath path)
+    {
+        _paths = FieldGroup.Of(session.Now, path);
+        Fields = [.. _paths.Select(one => FieldEntry.Of(session, one, _paths.Length > 3 ? 8 : 0))];
+    }
+
+    public override ImmutableArray<FormField> Fields { get; }
+
+    public override bool StepByStep => true;
+
+    public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
+    {
+        if (Unchanged(texts)) return null;
+        if (session.Do(snapshot => Change(snapshot, texts)) is not { } reason) return null;
+        var blame = Math.Max(0, Enumerable.Range(0, _paths.Length).ToList().FindIndex(at => IsWrong(at, texts[at])));
+        return FieldEntry.Refused(blame, FieldBook.At(_paths[blame])!, texts[blame], reason);
+    }
+
+    public override void Preview(Session session, ImmutableArray<string> texts)
+    {
+        if (Unchanged(texts)) session.EndPreview();
+        else session.Try(snapshot => Change(snapshot, texts));
+    }
+
+    private bool Unchanged(ImmutableArray<string> texts) => texts.Zip(Fields).All(pair => pair.First.Trim() == pair.Second.Value);
+
+    private Intended Change(Snapshot snapshot, ImmutableArray<string> texts)
+    {
+        if (_paths.Length == 1) return SetField.In(snapshot, _paths[0], texts[0]);
+        var section = FieldBook.At(_paths[0].Parent)?.Title ?? FieldBook.At(_paths[0])!.Title;
+        return SetField.In(snapshot, $"Set {section}", [.. _paths.Zip(texts)]);
+    }
+
+    private bool IsWrong(int at, string text)
+    {
+        var field = FieldBook.At(_paths[at])!;
+        return text.Trim().Length == 0 ? field.IsRequired : field.WhyNot(field.Written(text)) is not null;
+    }
+}
