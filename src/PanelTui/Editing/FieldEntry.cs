@@ -8,10 +8,14 @@ namespace PanelTui.Editing;
 /// <summary>A key of the format as a field of a form: its words, its value, what may stand there.</summary>
 internal static class FieldEntry
 {
-    public static FormField Of(Session session, YamlPath path, int columns = 0)
+    /// <param name="session">The open file.</param>
+    /// <param name="path">Where the key stands.</param>
+    /// <param name="columns">Its width; 0 shares what the others leave.</param>
+    /// <param name="label">What it is called; else by the name of the format for the screen.</param>
+    public static FormField Of(Session session, YamlPath path, int columns = 0, string? label = null)
     {
         var field = FieldBook.At(path)!;
-        return new FormField(field.Title, FieldValue.At(session.Now, path) ?? "", columns, HintOf(field))
+        return new FormField(label ?? field.Title, FieldValue.At(session.Now, path) ?? "", columns, HintOf(field))
         {
             Offers = typed => FieldOffers.Of(session, path, typed),
         };

@@ -14,7 +14,7 @@ internal sealed class FieldForm : Form
     public FieldForm(Session session, YamlPath path)
     {
         _paths = FieldGroup.Of(session.Now, path);
-        Fields = [.. _paths.Select(one => FieldEntry.Of(session, one, _paths.Length > 3 ? 8 : 0))];
+        Fields = [.. _paths.Select(one => FieldEntry.Of(session, one, 0, _paths.Length > 1 ? Label(one, path) : null))];
     }
 
     public override ImmutableArray<FormField> Fields { get; }
@@ -35,12 +35,20 @@ internal sealed class FieldForm : Form
         else session.Try(snapshot => Change(snapshot, texts));
     }
 
+    /// <summary>The bare key beside others of its section; of another section with its name.</summary>
+    private static string Label(YamlPath one, YamlPath path)
+    {
+        var key = FieldBook.At(one)!.Key.Replace('_', ' ');
+        var words = one.Parent.Equals(path.Parent) ? key : $"{one.Parent.Last} {key}";
+        return char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
     private bool Unchanged(ImmutableArray<string> texts) => texts.Zip(Fields).All(pair => pair.First.Trim() == pair.Second.Value);
 
     private Intended Change(Snapshot snapshot, ImmutableArray<string> texts)
     {
         if (_paths.Length == 1) return SetField.In(snapshot, _paths[0], texts[0]);
-        var section = FieldBook.At(_paths[0].Parent)?.Title ?? FieldBook.At(_paths[0])!.Title;
+        var section = FieldBook.At(_paths[^1].Parent)?.Title ?? FieldBook.At(_paths[^1])!.Title;
         return SetField.In(snapshot, $"Set {section}", [.. _paths.Zip(texts)]);
     }
 

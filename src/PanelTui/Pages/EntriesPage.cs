@@ -33,6 +33,11 @@ internal sealed class EntriesPage : Page
         _list = list;
         Commands =
         [
+            new PageCommand("Enter", "Edit the entry of the row", (editor, _) => editor.ChooseRow(), Key.Enter, Key.E, Key.F2)
+            {
+                Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to edit",
+                Word = "edit",
+            },
             new PageCommand("n", "Add a new entry", (editor, _) => editor.Open(list.New(editor.Session)!), Key.N, Key.InsertChar)
             {
                 Needs = (editor, _) => list.New(editor.Session) is null ? "A new breaker is placed on the face of the panel: Esc, then 1, 2, 3 or t" : null,

@@ -26,6 +26,7 @@ internal sealed class FieldsPage : Page
         _title = session => title?.Invoke(session, Section) ?? FieldBook.At(Section)!.Title;
         Commands =
         [
+            new PageCommand("Enter", "Edit the value of the row", (editor, _) => editor.ChooseRow(), Key.Enter, Key.E, Key.F2) { Word = "edit" },
             new PageCommand("Del", "Clear the value of the row", (editor, _) => Clear(editor, Here.Path), Key.Delete, Key.D, Key.Backspace)
             {
                 Needs = (editor, _) => FieldValue.IsThere(editor.Session.Now, Here.Path) ? null : $"{Here.Field.Title} is not set",
@@ -87,9 +88,13 @@ internal sealed class FieldsPage : Page
             editor => editor.Open(new FieldForm(editor.Session, EditedAt(place))));
     }
 
-    /// <summary>A section within the section is begun by its first key.</summary>
-    private static YamlPath EditedAt(FieldPlace place) =>
-        place.Field.Shape == FieldShape.Mapping ? place.Path.Then(FieldBook.Of(place.Field.Path)[0].Key) : place.Path;
+    /// <summary>A section within the section is begun by the first key that it cannot be without.</summary>
+    private static YamlPath EditedAt(FieldPlace place)
+    {
+        if (place.Field.Shape != FieldShape.Mapping) return place.Path;
+        var fields = FieldBook.Of(place.Field.Path);
+        return place.Path.Then((fields.FirstOrDefault(field => field.IsRequired) ?? fields[0]).Key);
+    }
 
     private static string NotSet(Field field)
     {

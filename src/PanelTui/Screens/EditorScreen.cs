@@ -171,7 +171,9 @@ internal sealed class EditorScreen : Runnable, IEditor
             : Mode == EditorMode.Page
                 ? PageDetail(layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
-        _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+        _keys.Show([Mode == EditorMode.Form
+            ? FormText.Keys(_open!.Fields.Length, !_form.Offers.IsEmpty, layout.Keys.Width)
+            : EditorRows.Keys(this, layout.Keys.Width)]);
     }
 
     private FaceText LinesOf(EditorLayout layout) =>

@@ -21,6 +21,15 @@ internal static class FormText
         ];
     }
 
+    public static ImmutableArray<TextRun> Keys(int fields, bool hasOffers, int columns) => KeyLine.Of(
+        [
+            ("Enter", "done"),
+            .. fields > 1 ? new[] { ("Tab", "next field") } : [],
+            .. hasOffers ? new[] { ("↓", "choose") } : [],
+            ("Esc", "give up"),
+        ],
+        columns);
+
     /// <summary>The offered values in a row, from the chosen one on where not all of them fit.</summary>
     private static ImmutableArray<TextRun> Choices(ImmutableArray<string> offers, string text, int columns)
     {

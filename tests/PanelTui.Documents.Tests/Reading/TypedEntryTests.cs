@@ -20,6 +20,8 @@ public class TypedEntryTests
     [InlineData("feeder.conductor", "1/0 al", "1/0 AWG Al")]
     [InlineData("feeder.conductor", "250 MCM Cu", "250 kcmil Cu")]
     [InlineData("circuits[].loads[].rating", "1/2 hp", "1/2 hp")]
+    [InlineData("circuits[].loads[].rating", "1/2", "1/2 hp")]
+    [InlineData("panel.fault_current", "2500", "2500 A")]
     [InlineData("circuits[].loads[].rating", "1½HP", "1 1/2 hp")]
     [InlineData("circuits[].loads[].rating", "5kva", "5 kVA")]
     [InlineData("circuits[].loads[].volts", "240", "240 V")]

@@ -19,8 +19,6 @@ internal sealed class StartForm() : ValueForm<Start>("a start such as 6x, code G
 
     private static readonly ImmutableArray<Measure> Starts = [Factor, LockedRotor];
 
-    public override string Unit => "x or A";
-
     public override ImmutableArray<string> Offered { get; } = ["6x", .. CodeLetters.Select(letter => $"code {letter}")];
 
     public override string Written(string text)

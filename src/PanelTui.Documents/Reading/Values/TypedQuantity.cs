@@ -14,7 +14,7 @@ internal static class TypedQuantity
         var (number, unit) = Split(text);
         var fractions = measures.Any(measure => measure.HasFractions);
         if (!WrittenNumber.Read(number, unit, fractions).Succeeded) return text.Trim();
-        if (unit.Length == 0) return measures is [{ Implied: { } implied }] ? implied.After(number) : text.Trim();
+        if (unit.Length == 0) return Implied(text, number, measures) ?? text.Trim();
         return Known(unit, measures)?.After(number) ?? text.Trim();
     }
 
@@ -34,6 +34,11 @@ internal static class TypedQuantity
                 .Select(pair => pair.unit.After(number)),
         ];
     }
+
+    /// <summary>The number with the only unit that it can have.</summary>
+    private static string? Implied(string text, string number, ImmutableArray<Measure> measures) => measures is [{ Implied: { } implied }]
+        ? implied.After(number)
+        : Meant(text, measures) is [var only] ? only : null;
 
     private static (string Number, string Unit) Split(string text)
     {
