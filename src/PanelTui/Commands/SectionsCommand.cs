@@ -11,9 +11,9 @@ internal sealed class SectionsCommand : EditorCommand
 
     public override string KeyName => "a";
 
-    public override string Title => "All fields: panel, source, scenarios";
+    public override string Title => "All fields: panel, source, and so on";
 
-    public override string? Hint => "all fields";
+    public override string? Hint => "fields";
 
     public override EditorMode Modes => EditorMode.Face;
 

@@ -31,7 +31,9 @@ internal static class FieldEntry
         return new FormRefusal(at, $"\"{text.Trim()}\" could be {meant[0]}: Enter takes it{others}", meant[0]);
     }
 
-    private static string HintOf(Field field) => field.Allowed.IsEmpty || field.IsFreeText
-        ? $"{field.Help}: {field.Expected}"
-        : field.Help;
+    private static string HintOf(Field field)
+    {
+        if (field.Unit.Length > 0) return $"{field.Help} ({field.Unit})";
+        return field.Allowed.IsEmpty && !field.IsFreeText ? $"{field.Help}: {field.Expected}" : field.Help;
+    }
 }

@@ -6,7 +6,7 @@ using PanelTui.Presentation;
 
 namespace PanelTui.Editing;
 
-/// <summary>The keys that must come together: those that a section cannot be without and does not have yet, then the one that is to be set.</summary>
+/// <summary>The keys that must come together: those that a section cannot be without and does not have yet, and the one that is to be set.</summary>
 internal static class FieldGroup
 {
     /// <summary>Of each pair neither makes sense alone, though neither is needed where the third way is taken.</summary>
@@ -15,8 +15,7 @@ internal static class FieldGroup
 
     public static ImmutableArray<YamlPath> Of(Snapshot snapshot, YamlPath path) =>
     [
-        .. Owners(path).Reverse().SelectMany(owner => Missing(snapshot, owner)).Where(other => !other.Equals(path)),
-        path,
+        .. Owners(path).Reverse().SelectMany(owner => Missing(snapshot, owner)).Append(path).Distinct(),
         .. Partners.Where(pair => pair.Key == FieldBook.PatternOf(path)).Select(pair => path.Parent.Then(FieldBook.Find(pair.Partner)!.Key))
             .Where(partner => !FieldValue.IsThere(snapshot, partner)),
     ];

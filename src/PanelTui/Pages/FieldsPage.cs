@@ -60,7 +60,7 @@ internal sealed class FieldsPage : Page
         var field = FieldPlaces.Of(Section)[Math.Max(0, chosen)].Field;
         var without = field.IsRequired ? " Needed." : field.Default is { } value ? $" Without it: {value}." : "";
         var example = field.Example.Length is > 0 and < 30 && field.Allowed.IsEmpty ? $", e.g. {field.Example}" : "";
-        return $"{field.Help}: {field.Expected}{example}.{without} ({field.Path})";
+        return $"{field.Path}: {char.ToLowerInvariant(field.Help[0])}{field.Help[1..]}; {field.Expected}{example}.{without}";
     }
 
     public override void Turn(Session session, int by)
