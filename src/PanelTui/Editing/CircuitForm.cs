@@ -13,6 +13,8 @@ internal abstract class CircuitForm : Form
     private protected const int Poles = 2;
     private protected const int Loads = 3;
 
+    private static readonly ImmutableArray<string> Keys = ["circuits[].name", "circuits[].breaker", "circuits[].poles"];
+
     private protected static ImmutableArray<FormField> FieldsOf(string name, string rating, string poles, string loads) =>
     [
         new("Name", name, 18, "what it feeds, in words for the door"),
@@ -23,6 +25,10 @@ internal abstract class CircuitForm : Form
             Offers = LoadOffers.Of,
         },
     ];
+
+    /// <summary>Name, breaker and poles by themselves; of the loads the whole form tells.</summary>
+    public override FormRefusal? WhyNot(int field, string text) =>
+        field < Loads ? FieldEntry.WhyNot(field, FieldBook.Find(Keys[field])!, text) : null;
 
     private static ImmutableArray<string> Ratings(string typed) =>
         [.. FieldOffers.Matching(FieldBook.Find("circuits[].breaker")!.Offered, typed)];

@@ -31,6 +31,13 @@ internal static class FieldEntry
         return new FormRefusal(at, $"\"{text.Trim()}\" could be {meant[0]}: Enter takes it{others}", meant[0]);
     }
 
+    /// <summary>What is wrong with a text by itself; nothing is wrong with one that may be left out.</summary>
+    public static FormRefusal? WhyNot(int at, Field field, string text)
+    {
+        if (text.Trim().Length == 0) return field.IsRequired ? new FormRefusal(at, $"{field.Key} is needed: {field.Expected}") : null;
+        return field.WhyNot(field.Written(text)) is { } reason ? Refused(at, field, text, reason) : null;
+    }
+
     private static string HintOf(Field field)
     {
         if (field.Unit.Length > 0) return $"{field.Help} ({field.Unit})";

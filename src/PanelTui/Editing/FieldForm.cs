@@ -21,12 +21,14 @@ internal sealed class FieldForm : Form
 
     public override bool StepByStep => true;
 
+    public override FormRefusal? WhyNot(int field, string text) => FieldEntry.WhyNot(field, FieldBook.At(_paths[field])!, text);
+
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
         if (Unchanged(texts)) return null;
         if (session.Do(snapshot => Change(snapshot, texts)) is not { } reason) return null;
-        var blame = Math.Max(0, Enumerable.Range(0, _paths.Length).ToList().FindIndex(at => IsWrong(at, texts[at])));
-        return FieldEntry.Refused(blame, FieldBook.At(_paths[blame])!, texts[blame], reason);
+        return Enumerable.Range(0, _paths.Length).Select(at => WhyNot(at, texts[at])).FirstOrDefault(refusal => refusal is not null)
+            ?? new FormRefusal(_paths.Length == 1 ? 0 : Math.Max(0, texts.IndexOf("")), reason);
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts)
@@ -50,11 +52,5 @@ internal sealed class FieldForm : Form
         if (_paths.Length == 1) return SetField.In(snapshot, _paths[0], texts[0]);
         var section = FieldBook.At(_paths[^1].Parent)?.Title ?? FieldBook.At(_paths[^1])!.Title;
         return SetField.In(snapshot, $"Set {section}", [.. _paths.Zip(texts)]);
-    }
-
-    private bool IsWrong(int at, string text)
-    {
-        var field = FieldBook.At(_paths[at])!;
-        return text.Trim().Length == 0 ? field.IsRequired : field.WhyNot(field.Written(text)) is not null;
     }
 }

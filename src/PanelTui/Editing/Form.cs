@@ -14,6 +14,9 @@ internal abstract class Form
     /// <summary>Whether Enter goes on to the next field, and sends the form from the last one.</summary>
     public virtual bool StepByStep => false;
 
+    /// <summary>What is wrong with one text by itself, before the form goes on from it.</summary>
+    public virtual FormRefusal? WhyNot(int field, string text) => null;
+
     /// <summary>Does what the form is for; nothing on success.</summary>
     public abstract FormRefusal? Send(Session session, ImmutableArray<string> texts);
 

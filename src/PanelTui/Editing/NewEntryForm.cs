@@ -33,18 +33,16 @@ internal sealed class NewEntryForm(
         session, Places.Accepted, [("rule", 26), ("space", 4), ("because", 0)],
         (snapshot, texts) => AddAcceptance.In(snapshot, texts[0], texts[1], texts[2]));
 
+    public override FormRefusal? WhyNot(int field, string text) => FieldEntry.WhyNot(field, FieldOf(keys[field].Key), text);
+
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
         if (session.Do(snapshot => add(snapshot, texts)) is not { } reason) return null;
-        var blame = Math.Max(0, keys.ToList().FindIndex(key => IsWrong(key.Key, texts[keys.IndexOf(key)])));
-        return FieldEntry.Refused(blame, FieldOf(keys[blame].Key), texts[blame], reason);
+        return Enumerable.Range(0, keys.Length).Select(at => WhyNot(at, texts[at])).FirstOrDefault(refusal => refusal is not null)
+            ?? new FormRefusal(keys.Length - 1, reason);
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts) => session.Try(snapshot => add(snapshot, texts));
-
-    private bool IsWrong(string key, string text) => text.Trim().Length == 0
-        ? FieldOf(key).IsRequired
-        : FieldOf(key).WhyNot(FieldOf(key).Written(text)) is not null;
 
     private Field FieldOf(string key) => FieldBook.At(_entry.Then(key))!;
 }

@@ -21,30 +21,24 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _detail = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
-    private readonly FormView _form = new();
+    private readonly FormDesk _desk;
     private readonly Stack<Page> _pages = [];
     private EditorMode _mode = EditorMode.Face;
-    private Form? _open;
-    private string? _refusal;
     private int _top;
 
     public EditorScreen(Session session)
     {
         Session = session;
+        _desk = new FormDesk(session);
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _detail, _keys, _form, _whole);
+        Add(_title, _face, _figures, _detail, _keys, _desk.View, _whole);
         _face.Clicked += Click;
         _whole.Clicked += ClickRow;
-        _form.Sent += Send;
-        _form.GivenUp += () => EndForm("");
-        _form.Touched += (form, texts) =>
-        {
-            _refusal = null;
-            form.Preview(Session, texts);
-            Refresh();
-        };
+        _desk.Changed += Refresh;
+        _desk.Closed += EndForm;
+        _desk.WantsNext += OpenBelow;
         _face.SetFocus();
     }
 
@@ -147,7 +141,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_figures, layout.Figures);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
-        (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
+        (_desk.View.X, _desk.View.Y, _desk.View.Width, _desk.View.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
     }
 
     private void Refresh()
@@ -167,20 +161,17 @@ internal sealed class EditorScreen : Runnable, IEditor
         _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Panel.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _detail.Show(Mode == EditorMode.Form
-            ? FormRows(layout.Detail.Width)
+            ? _desk.Rows(layout.Detail.Width)
             : Mode == EditorMode.Page
                 ? PageDetail(layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([Mode == EditorMode.Form
-            ? FormText.Keys(_open!.Fields.Length, !_form.Offers.IsEmpty, layout.Keys.Width)
+            ? _desk.Keys(layout.Keys.Width)
             : EditorRows.Keys(this, layout.Keys.Width)]);
     }
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
-
-    private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns) =>
-        FormText.Below(_open!.Fields[_form.Focus], _refusal, _form.Offers, _form.Texts[_form.Focus], columns);
 
     private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, PlaceOf(page, Parts).Width - PageText.Margin);
 
@@ -191,34 +182,24 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public void Open(Form form)
     {
-        _open = form;
-        _refusal = null;
         _mode = EditorMode.Form;
-        _form.Open(form, Parts.Detail.Width);
+        _desk.Open(form, Parts.Detail.Width);
         Refresh();
     }
 
-    private void Send(Form form, ImmutableArray<string> texts)
+    private void EndForm()
     {
-        if (form.Send(Session, texts) is not { } refusal)
-        {
-            EndForm(Session.Message);
-            return;
-        }
-
-        _form.BackTo(refusal.Field, refusal.Instead);
-        _refusal = refusal.Reason;
-        Refresh();
-    }
-
-    private void EndForm(string message)
-    {
-        _form.Close();
-        _open = null;
         _mode = EditorMode.Face;
         _face.SetFocus();
-        Session.EndPreview();
-        Session.Say(message);
+    }
+
+    /// <summary>Opens the form of the row below, unless there is none.</summary>
+    private void OpenBelow()
+    {
+        if (Page is not { } page) return;
+        var row = page.Place.Chosen;
+        WalkPage(1);
+        if (page.Place.Chosen != row) ChooseRow();
     }
 
     /// <summary>A click goes there; a click on the cursor is Enter.</summary>

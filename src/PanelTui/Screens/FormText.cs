@@ -24,7 +24,7 @@ internal static class FormText
     public static ImmutableArray<TextRun> Keys(int fields, bool hasOffers, int columns) => KeyLine.Of(
         [
             ("Enter", "done"),
-            .. fields > 1 ? new[] { ("Tab", "next field") } : [],
+            ("Tab", fields > 1 ? "next field" : "done, and the next"),
             .. hasOffers ? new[] { ("↓", "choose") } : [],
             ("Esc", "give up"),
         ],

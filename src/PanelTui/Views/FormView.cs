@@ -26,6 +26,12 @@ internal sealed class FormView : View
     /// <summary>The texts of the fields, to be sent off.</summary>
     public event Action<Form, ImmutableArray<string>>? Sent;
 
+    /// <summary>A form of one field is to be sent off, and the next one opened.</summary>
+    public event Action<Form, ImmutableArray<string>>? SentOn;
+
+    /// <summary>The form does not go on from a field whose text cannot stand.</summary>
+    public event Action<FormRefusal>? Refused;
+
     public event Action? GivenUp;
 
     /// <summary>A text or the focus has changed.</summary>
@@ -118,9 +124,10 @@ internal sealed class FormView : View
         else if (key == Key.CursorDown && Choose(1)) return;
         else if (key == Key.CursorUp && Choose(-1)) return;
         else if (key == Key.Tab && Complete()) return;
+        else if (key == Key.Tab && _boxes.Count == 1) SentOn?.Invoke(form, Texts);
         else if (key == Key.Tab || key == Key.CursorDown) GoTo((Focus + 1) % _boxes.Count);
         else if (key == Key.Tab.WithShift || key == Key.CursorUp) GoTo((Focus + _boxes.Count - 1) % _boxes.Count);
-        else if (key == Key.Enter && NextStep(form) is { } next) GoTo(next);
+        else if (key == Key.Enter && NextStep(form) is { } next) Step(form, next);
         else if (key == Key.Enter) Sent?.Invoke(form, Texts);
         else key.Handled = false;
     }
@@ -152,6 +159,12 @@ internal sealed class FormView : View
         _boxes[Focus].ClearAllSelection();
         _boxes[Focus].MoveEnd();
         _isChoosing = false;
+    }
+
+    private void Step(Form form, int next)
+    {
+        if (form.WhyNot(Focus, Texts[Focus]) is { } refusal) Refused?.Invoke(refusal);
+        else GoTo(next);
     }
 
     private int? NextStep(Form form)

@@ -127,6 +127,23 @@ public class FieldPagesTests
     }
 
     [Fact]
+    public void Tab_takes_a_value_and_opens_the_next_so_that_a_page_is_filled_in_without_leaving_the_keys()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.A, Key.F, Key.Enter, Key.Tab).Type("6 AWG cu").Press(Key.Tab).Type("75").Press(Key.Tab, Key.Tab).Type("45'").Press(Key.Enter);
+        editor.Session.Now.Source.Text.ShouldContain("feeder: {ocpd: 50 A, conductor: 6 AWG Cu, insulation: 75 C, length: 45 ft}");
+    }
+
+    [Fact]
+    public void A_step_of_a_form_that_cannot_stand_is_told_before_the_next()
+    {
+        using var editor = new OpenEditor();
+        editor.GoTo("5").Press(Key.D1).Type("Radio").Press(Key.Enter).Type("20 V").Press(Key.Enter);
+        editor.Screen.ShouldContain("! breaker is \"20 V\", a voltage; a current in A or kA is expected");
+        editor.Press(Key.Backspace).Type("A").Press(Key.Enter, Key.Enter).Session.Here!.Breaker.Rating.Value.ShouldBe(20);
+    }
+
+    [Fact]
     public void Turning_goes_from_section_to_section_and_from_breaker_to_breaker()
     {
         using var editor = new OpenEditor();
