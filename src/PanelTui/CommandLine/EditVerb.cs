@@ -24,7 +24,7 @@ internal static class EditVerb
         if (IsToBeMade(path) && streams.Person is { } person)
         {
             streams.Out.WriteLine(DisplayText.Clean($"{path} does not exist yet."));
-            if (NewVerb.Ask(path, person, streams) is var code and not ExitCode.Clean) return code;
+            if (NewVerb.Ask(path, person(), streams) is var code and not ExitCode.Clean) return code;
         }
 
         try

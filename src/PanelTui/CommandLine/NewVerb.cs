@@ -60,7 +60,7 @@ internal sealed class NewVerb : Verb
             return ExitCode.Clean;
         }
 
-        var code = streams.Person is { } person && !template ? Ask(path, person, streams) : Save(path, Starter.Text, streams);
+        var code = streams.Person is { } person && !template ? Ask(path, person(), streams) : Save(path, Starter.Text, streams);
         if (code == ExitCode.Clean) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
         return code;
     }

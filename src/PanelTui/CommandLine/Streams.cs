@@ -4,10 +4,11 @@ namespace PanelTui.CommandLine;
 internal sealed record Streams(Func<Stream> In, TextWriter Out, TextWriter Error)
 {
     /// <summary>Where a person answers questions; nothing where no person sits at both ends.</summary>
-    public TextReader? Person { get; init; }
+    /// <remarks>Opened no sooner than it is needed: the console changes the terminal's mode when it is.</remarks>
+    public Func<TextReader>? Person { get; init; }
 
     public static Streams OfThisProcess { get; } = new(Console.OpenStandardInput, Console.Out, Console.Error)
     {
-        Person = Console.IsInputRedirected || Console.IsOutputRedirected ? null : Console.In,
+        Person = Console.IsInputRedirected || Console.IsOutputRedirected ? null : () => Console.In,
     };
 }

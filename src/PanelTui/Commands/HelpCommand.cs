@@ -17,5 +17,8 @@ internal sealed class HelpCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
+    public override string? WhyNot(IEditor editor) =>
+        editor.Mode == EditorMode.Page && editor.Page!.TakesText ? "Letters narrow this list down; Esc goes back" : null;
+
     public override void Run(IEditor editor) => editor.Open(new KeysPage());
 }

@@ -1,5 +1,4 @@
 using PanelTui.Editing;
-using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 
 namespace PanelTui.Commands;
@@ -20,15 +19,6 @@ internal interface IEditor
     /// <summary>How many lines of the face, or rows of a page, are in sight.</summary>
     int PageOfLines { get; }
 
-    /// <summary>Opens the form on the circuit under the cursor.</summary>
-    void EditHere();
-
-    /// <summary>Opens the form for a new breaker under the cursor.</summary>
-    void PlaceHere(int poles, SpaceNumber at);
-
-    /// <summary>Asks for another file name to save under.</summary>
-    void AskWhere();
-
     /// <summary>Opens a form below the face or the page.</summary>
     void Open(Form form);
 
@@ -44,6 +34,9 @@ internal interface IEditor
     void WalkPage(int rows);
 
     void ChooseRow();
+
+    /// <summary>Sends text to the clipboard of whoever sits at the terminal.</summary>
+    void CopyText(string text);
 
     void Enter(EditorMode mode);
 

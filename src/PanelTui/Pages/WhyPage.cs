@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using PanelTui.Commands;
 using PanelTui.Engine.Derivations;
 using PanelTui.Presentation;
+using Terminal.Gui.Input;
 
 namespace PanelTui.Pages;
 
@@ -11,6 +13,11 @@ internal sealed class WhyPage(string figure) : Page
     private string _figure = figure;
 
     public override bool CanTurn => true;
+
+    public override ImmutableArray<EditorCommand> Commands =>
+    [
+        new PageCommand("C", "Copy these steps to the clipboard", (editor, _) => editor.CopyText(TextOf(editor.Session)), Key.C.WithShift) { Word = "copy" },
+    ];
 
     public override string Title(Session session)
     {
@@ -46,6 +53,12 @@ internal sealed class WhyPage(string figure) : Page
     {
         var here = session.Here is { } circuit ? FigureNames.Branch(circuit.Space) : null;
         return [.. session.Assessment.Figures.Where(name => FigureNames.SpaceOf(name) is null || name == here)];
+    }
+
+    private string TextOf(Session session)
+    {
+        var figures = Figures(session);
+        return string.Join('\n', DerivationText.Of(session.Assessment.Why(figures[At(figures)])!));
     }
 
     private int At(ImmutableArray<string> figures) => Math.Max(0, figures.IndexOf(_figure));

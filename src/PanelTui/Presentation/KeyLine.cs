@@ -20,6 +20,7 @@ internal static class KeyLine
             room -= columnsOfKey;
         }
 
+        if (runs is [.., var last]) runs[^1] = last with { Text = last.Text.TrimEnd() };
         return runs.ToImmutable();
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Pages;
 using PanelTui.Presentation;
 
 namespace PanelTui.Screens;
@@ -29,14 +30,17 @@ internal static class EditorRows
         return [text.Header(), .. lines.Select(line => text.Row(line, look))];
     }
 
-    public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows)
+    public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows) =>
+        [.. FigureList(session, columns, rows).Select(row => ImmutableArray.Create(row.In(columns)))];
+
+    public static ImmutableArray<FigureRow> FigureList(Session session, int columns, int rows)
     {
         var then = session.Preview?.Assessment;
         var findings = (then ?? session.Assessment).Findings;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
         var needed = FindingRows.Of(findings, columns, RowsForFindings).Length;
         if (figures.Length + needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
-        return [.. figures.Concat(FindingRows.Of(findings, columns, rows - figures.Length)).Select(row => ImmutableArray.Create(row.In(columns)))];
+        return [.. figures, .. FindingRows.Of(findings, columns, rows - figures.Length)];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>
@@ -49,6 +53,9 @@ internal static class EditorRows
         var detail = Lines(circuit, columns, Tone.Plain).Take(Math.Max(rows - message.Length, mode == EditorMode.Hand ? 0 : 1));
         return [.. detail.Concat(message).Take(rows).Select(run => ImmutableArray.Create(run))];
     }
+
+    public static ImmutableArray<ImmutableArray<TextRun>> PageDetail(Page page, Session session, int columns) =>
+        [.. Lines(page.Detail(session, page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
 
     /// <summary>A sentence over as many rows as it takes, one column in.</summary>
     public static IEnumerable<TextRun> Lines(string sentence, int columns, Tone tone) =>

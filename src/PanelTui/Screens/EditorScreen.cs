@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Drawing;
 using PanelTui.Commands;
 using PanelTui.Editing;
@@ -6,6 +5,7 @@ using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 using PanelTui.Views;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -15,6 +15,8 @@ namespace PanelTui.Screens;
 /// <summary>The editor: the face of the panel, the live figures beside it, and below them what the cursor is on.</summary>
 internal sealed class EditorScreen : Runnable, IEditor
 {
+    private const int WheelRows = 3;
+
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
@@ -22,7 +24,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
     private readonly FormDesk _desk;
-    private readonly Stack<Page> _pages = [];
+    private readonly OpenPages _pages;
     private EditorMode _mode = EditorMode.Face;
     private int _top;
 
@@ -30,12 +32,19 @@ internal sealed class EditorScreen : Runnable, IEditor
     {
         Session = session;
         _desk = new FormDesk(session);
+        _pages = new OpenPages(session, page => PlaceOf(page, Parts).Size);
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
         Add(_title, _face, _figures, _detail, _keys, _desk.View, _whole);
-        _face.Clicked += Click;
-        _whole.Clicked += ClickRow;
+        var mouse = new FaceMouse(this, SpaceAt);
+        _face.Pressed += mouse.Press;
+        _face.Dragged += mouse.Drag;
+        _face.Released += mouse.Release;
+        _whole.Released += ClickRow;
+        _whole.Wheeled += by => WalkPage(by * WheelRows);
+        _face.Wheeled += by => DoKey(by < 0 ? Key.CursorUp : Key.CursorDown);
+        _figures.Released += (_, row) => ClickFigure(row);
         _desk.Changed += Refresh;
         _desk.Closed += EndForm;
         _desk.WantsNext += OpenBelow;
@@ -47,55 +56,50 @@ internal sealed class EditorScreen : Runnable, IEditor
     public EditorMode Mode => _mode switch
     {
         EditorMode.Face when Session.Hand is not null => EditorMode.Hand,
-        EditorMode.Face when _pages.Count > 0 => EditorMode.Page,
+        EditorMode.Face when Page is not null => EditorMode.Page,
         _ => _mode,
     };
 
-    public Page? Page => _pages.TryPeek(out var page) ? page : null;
+    public Page? Page => _pages.Top;
 
-    public bool CanChooseRow => RowHere is not null;
+    public bool CanChooseRow => _pages.Chosen is not null;
 
     public int PageOfLines => Parts.Lines - 1;
 
-    private PageRow? RowHere => Page is { } page && PageRows(page) is var rows && page.Place.Chosen >= 0 && page.Place.Chosen < rows.Length
-        ? rows[page.Place.Chosen] is { CanBeChosen: true } row ? row : null
-        : null;
-
     private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
-
-    public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
-
-    public void PlaceHere(int poles, SpaceNumber at) => Open(new NewCircuitForm(at, poles));
-
-    public void AskWhere() => Open(new ElsewhereForm(Session.Path));
 
     public void Open(Page page)
     {
-        _pages.Push(page);
-        page.Place = page.Place.Fitted(PageRows(page), Parts.Lines).InSight(Parts.Lines);
+        _pages.Open(page);
         Session.Say("");
     }
 
     public void ClosePage()
     {
-        if (_pages.Count > 0) _pages.Pop();
+        _pages.Close();
         Session.Say("");
     }
 
     public void CloseAllPages()
     {
-        _pages.Clear();
+        _pages.CloseAll();
         Refresh();
     }
 
     public void WalkPage(int rows)
     {
-        var page = Page!;
-        page.Place = page.Place.By(rows, PageRows(page), Parts.Lines);
+        _pages.Walk(rows);
         Session.Say("");
     }
 
-    public void ChooseRow() => RowHere?.Enter!(this);
+    public void ChooseRow() => _pages.Chosen?.Enter!(this);
+
+    public void CopyText(string text)
+    {
+        var lines = text.Split('\n');
+        var sent = App?.Driver?.Clipboard?.TrySetClipboardData(string.Join('\n', lines.Select(line => DisplayText.Clean(line)))) ?? false;
+        Session.Say(sent ? $"Sent to the terminal's clipboard: {lines[0]}{(lines.Length > 1 ? " …" : "")}" : "This terminal has no clipboard");
+    }
 
     public void Enter(EditorMode mode)
     {
@@ -112,6 +116,8 @@ internal sealed class EditorScreen : Runnable, IEditor
         Arrange();
         Refresh();
     }
+
+    public bool DoKey(Key key) => OnKeyDown(key);
 
     protected override bool OnKeyDown(Key key)
     {
@@ -154,7 +160,7 @@ internal sealed class EditorScreen : Runnable, IEditor
             return;
         }
 
-        if (Page is { } page) _whole.Show(PageText.Of(page, Session, PlaceOf(page, layout).Width, layout.Body.Height));
+        if (Page is not null) _whole.Show(_pages.Text);
 
         _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
@@ -163,22 +169,21 @@ internal sealed class EditorScreen : Runnable, IEditor
         _detail.Show(Mode == EditorMode.Form
             ? _desk.Rows(layout.Detail.Width)
             : Mode == EditorMode.Page
-                ? PageDetail(layout.Detail.Width)
+                ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
-        _keys.Show([Mode == EditorMode.Form
-            ? _desk.Keys(layout.Keys.Width)
-            : EditorRows.Keys(this, layout.Keys.Width)]);
+        _keys.Show([Mode == EditorMode.Form ? _desk.Keys(layout.Keys.Width) : EditorRows.Keys(this, layout.Keys.Width)]);
+        StandAt(Page is null ? _face : _whole);
     }
+
+    /// <summary>The terminal's own cursor stands where ours is, for those who follow it by touch or by ear.</summary>
+    private void StandAt(RunsView view) => _face.Cursor = view.CursorAt is { } at
+        ? new Cursor { Position = view.ViewportToScreen(at), Style = CursorStyle.Default }
+        : new Cursor { Position = null };
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
 
-    private ImmutableArray<PageRow> PageRows(Page page) => page.Rows(Session, PlaceOf(page, Parts).Width - PageText.Margin);
-
     private static Rectangle PlaceOf(Page page, EditorLayout layout) => page.LeavesFigures ? layout.Panel : layout.Body;
-
-    private ImmutableArray<ImmutableArray<TextRun>> PageDetail(int columns) =>
-        [.. EditorRows.Lines(Page!.Detail(Session, Page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
 
     public void Open(Form form)
     {
@@ -202,24 +207,29 @@ internal sealed class EditorScreen : Runnable, IEditor
         if (page.Place.Chosen != row) ChooseRow();
     }
 
-    /// <summary>A click goes there; a click on the cursor is Enter.</summary>
-    private void Click(int x, int y)
+    private SpaceNumber? SpaceAt(int x, int y)
     {
         var lines = Session.Face.Lines;
-        if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
-        if (lines[_top + y - 1].On(x < Parts.Panel.Width / 2) is not { } cell) return;
-        if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
-        else OnKeyDown(Key.Enter);
+        return Mode is EditorMode.Face or EditorMode.Hand && y >= 1 && _top + y - 1 < lines.Length
+            ? lines[_top + y - 1].On(x < Parts.Panel.Width / 2)?.Space
+            : null;
+    }
+
+    /// <summary>A click on a figure asks how it came about; one on the findings lists them.</summary>
+    private void ClickFigure(int row)
+    {
+        if (Mode != EditorMode.Face) return;
+        var rows = EditorRows.FigureList(Session, Parts.Figures.Width, Parts.Figures.Height);
+        if (row >= rows.Length) return;
+        if (rows[row].Figure is { } figure) Open(new WhyPage(figure));
+        else if (rows[row] != FigureRow.Gap) Open(new FindingsPage());
     }
 
     /// <summary>A click chooses a row; a click on the chosen one is Enter.</summary>
     private void ClickRow(int x, int y)
     {
-        if (Mode != EditorMode.Page || y < 1) return;
-        var (page, row) = (Page!, Page!.Place.Top + y - 1);
-        if (row >= PageRows(page).Length || !PageRows(page)[row].CanBeChosen) return;
-        if (row == page.Place.Chosen) ChooseRow();
-        else page.Place = page.Place with { Chosen = row };
+        if (Mode != EditorMode.Page) return;
+        if (!_pages.Choose(y - 1)) ChooseRow();
         Refresh();
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Editing;
+using PanelTui.Presentation;
 using PanelTui.Terminal;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -40,7 +41,7 @@ internal sealed class FormView : View
     /// <summary>The field that has the focus, from 0.</summary>
     public int Focus => Math.Max(0, _boxes.FindIndex(box => box.HasFocus));
 
-    public ImmutableArray<string> Texts => [.. _boxes.Select(box => box.Text)];
+    public ImmutableArray<string> Texts => [.. _boxes.Select(box => HiddenLetters.Back(box.Text))];
 
     /// <summary>The values to choose from in the field that has the focus, for what was typed into it.</summary>
     public ImmutableArray<string> Offers => _form is { } form && _boxes.Count > 0 ? form.Fields[Focus].Offers?.Invoke(_stem) ?? [] : [];
@@ -80,7 +81,7 @@ internal sealed class FormView : View
     public void BackTo(int field, string? text = null)
     {
         _boxes[field].SetFocus();
-        if (text is not null) _boxes[field].Text = text;
+        if (text is not null) _boxes[field].Text = HiddenLetters.Shown(text);
         _boxes[field].ClearAllSelection();
         _boxes[field].MoveEnd();
     }
@@ -103,17 +104,28 @@ internal sealed class FormView : View
 
     private int AddField(FormField field, int at, int width)
     {
-        var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = field.Value };
+        var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = HiddenLetters.Shown(field.Value) };
         box.KeyBindings.Remove(Key.Enter);
         box.KeyDown += OnBoxKey;
-        box.ValueChanged += (_, _) =>
-        {
-            if (!_isChoosing) _stem = box.Text;
-            Tell();
-        };
+        box.ValueChanged += (_, _) => OnValue(box);
         Add(new Label { X = at, Y = 0, Text = $" {field.Label}" }, box);
         _boxes.Add(box);
         return at + field.Label.Length + 2 + width;
+    }
+
+    /// <summary>A letter that cannot be seen, typed or pasted, is shown by its number.</summary>
+    private void OnValue(TextField box)
+    {
+        if (HiddenLetters.Shown(box.Text) is var shown && shown != box.Text)
+        {
+            box.Text = shown;
+            box.MoveEnd();
+        }
+        else
+        {
+            if (!_isChoosing) _stem = HiddenLetters.Back(shown);
+            Tell();
+        }
     }
 
     private void OnBoxKey(object? sender, Key key)
@@ -137,7 +149,7 @@ internal sealed class FormView : View
     {
         var offers = Offers;
         if (offers.IsEmpty) return false;
-        var at = offers.IndexOf(_boxes[Focus].Text);
+        var at = offers.IndexOf(Texts[Focus]);
         Put(offers[at < 0 ? (by > 0 ? 0 : offers.Length - 1) : (at + by + offers.Length) % offers.Length]);
         return true;
     }
@@ -145,9 +157,9 @@ internal sealed class FormView : View
     /// <summary>Finishes a value that was begun; whether there was one to finish.</summary>
     private bool Complete()
     {
-        var begun = _boxes[Focus].Text;
+        var begun = Texts[Focus];
         if (begun.Length == 0 || Offers is not [var first, ..] || Offers.Contains(begun)) return false;
-        if (!first.StartsWith(begun, StringComparison.OrdinalIgnoreCase)) return false;
+        if (first.Length == begun.Length || !first.StartsWith(begun, StringComparison.OrdinalIgnoreCase)) return false;
         Put(first);
         return true;
     }
@@ -155,7 +167,7 @@ internal sealed class FormView : View
     private void Put(string value)
     {
         _isChoosing = true;
-        _boxes[Focus].Text = value;
+        _boxes[Focus].Text = HiddenLetters.Shown(value);
         _boxes[Focus].ClearAllSelection();
         _boxes[Focus].MoveEnd();
         _isChoosing = false;

@@ -26,7 +26,7 @@ internal sealed record Ran(int Code, string Out, string Error)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var streams = new Streams(() => input, output, error) { Person = person };
+        var streams = new Streams(() => input, output, error) { Person = person is null ? null : () => person };
         var code = CommandLineRoot.Run(args, streams, EditVerb.Run);
         return new Ran(code, output.ToString(), error.ToString());
     }
