@@ -31,6 +31,7 @@ internal static class Called
             $" of {Load(snapshot, circuit, load)}",
         [{ Key: "circuits" }, { Index: { } circuit }, ..] => $" of {Circuit(snapshot, circuit)}",
         [{ Key: "scenarios" }, { Index: { } scenario }, ..] => $" of {Scenario(snapshot, scenario)}",
+        [{ Key: "accepted" }, { Index: { } index }, ..] => $" of accepted finding {index + 1}",
         [{ Key: { } section }, _, ..] => $" of the {section}",
         _ => "",
     };

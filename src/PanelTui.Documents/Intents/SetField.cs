@@ -27,7 +27,7 @@ public static class SetField
     private static string? WhyNot(YamlPath path, string text)
     {
         if (FieldBook.At(path) is not { } field) return $"the format has no key {path}";
-        if (!string.IsNullOrWhiteSpace(text)) return field.WhyNot(text);
+        if (!string.IsNullOrWhiteSpace(text)) return field.WhyNot(field.Written(text));
         return field.IsRequired ? $"{field.Key} cannot be left out; write {field.Expected}" : null;
     }
 
@@ -35,7 +35,7 @@ public static class SetField
     {
         var key = path.IsRoot ? "the file" : path.Last.ToString().Replace('_', ' ');
         var owner = Called.Owner(snapshot, path);
-        return string.IsNullOrWhiteSpace(text) ? $"Clear {key}{owner}" : $"Set {key}{owner} to {text.Trim()}";
+        return string.IsNullOrWhiteSpace(text) ? $"Clear {key}{owner}" : $"Set {key}{owner} to {FieldBook.At(path)?.Written(text) ?? text.Trim()}";
     }
 
     private static TextChange Edit(YamlTree tree, YamlPath path, string text)

@@ -9,7 +9,7 @@ internal static class Typing
 {
     /// <summary>A single value, spelt as the format spells it.</summary>
     public static NewScalar Scalar(Field field, string text) =>
-        new(field.Tidy(text), field.IsFreeText ? ScalarKind.Text : ScalarKind.Plain);
+        new(field.Written(text), field.IsFreeText ? ScalarKind.Text : ScalarKind.Plain);
 
     /// <summary>A value or a list in brackets; one entry of a list that needs no brackets stands alone.</summary>
     public static NewNode Node(Field field, string text) => field.Shape == FieldShape.List
@@ -33,7 +33,7 @@ internal static class Typing
     }
 
     private static string? FirstRefusal(IEnumerable<(Field Field, string Text)> pairs) =>
-        pairs.Select(pair => pair.Field.WhyNot(pair.Text)).FirstOrDefault(reason => reason is not null);
+        pairs.Select(pair => pair.Field.WhyNot(pair.Field.Written(pair.Text))).FirstOrDefault(reason => reason is not null);
 
     private static NewNode List(Field field, ImmutableArray<string> entries) => entries is ["all"]
         ? Scalar(field, entries[0])

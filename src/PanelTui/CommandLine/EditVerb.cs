@@ -21,6 +21,12 @@ internal static class EditVerb
             return ExitCode.Unusable;
         }
 
+        if (IsToBeMade(path) && streams.Person is { } person)
+        {
+            streams.Out.WriteLine(DisplayText.Clean($"{path} does not exist yet."));
+            if (NewVerb.Ask(path, person(), streams) is var code and not ExitCode.Clean) return code;
+        }
+
         try
         {
             var (session, snapshot) = Session.Open(path);
@@ -40,6 +46,11 @@ internal static class EditVerb
 
         return ExitCode.Unusable;
     }
+
+    /// <summary>A name that says it is a schedule, in a folder that is there; anything else was rather mistyped.</summary>
+    private static bool IsToBeMade(string path) =>
+        Path.GetExtension(path).ToUpperInvariant() is ".YAML" or ".YML"
+        && !Path.Exists(path) && Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path)));
 
     private static string? TheOnlyOne() =>
         Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;

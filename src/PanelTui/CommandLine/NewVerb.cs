@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PanelTui.Beginning;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Text;
 
@@ -12,24 +13,46 @@ internal sealed class NewVerb : Verb
     public override string Summary => "write a commented schedule to start from";
 
     public override string Page => """
-        Write a commented schedule to start from. An existing file is never overwritten.
+        Write a commented schedule to start from. On a terminal a few questions make it: the
+        supply, the spaces, the source, what switches, and what is to be fed from a list of
+        usual loads. Elsewhere, and with --template, it is a small example to change.
+        An existing file is never overwritten.
 
         Usage:
-          paneltui new FILE
+          paneltui new [--template] FILE
 
         Examples:
           paneltui new shed.panel.yaml      then: paneltui shed.panel.yaml
-          paneltui new -                    on standard output
+          paneltui new -                    the example, on standard output
+
+        Opening a file that does not exist yet asks the same questions.
         """;
 
     protected override void Describe(Command command, Streams streams)
     {
         var file = new Argument<string>("FILE") { Description = "the file to write, by convention NAME.panel.yaml; - for standard output" };
+        var template = new Option<bool>("--template") { Description = "write the small example, ask nothing" };
         command.Add(file);
-        command.SetAction(parsed => Write(parsed.GetRequiredValue(file), streams));
+        command.Add(template);
+        command.SetAction(parsed => Write(parsed.GetRequiredValue(file), parsed.GetValue(template), streams));
     }
 
-    private static int Write(string path, Streams streams)
+    /// <summary>Asks, then writes the file; nothing is written where the person gives up.</summary>
+    public static int Ask(string path, TextReader person, Streams streams)
+    {
+        if (File.Exists(path)) return Save(path, "", streams);
+        if (InterviewLines.Ask(person, streams.Out) is { } answers)
+        {
+            if (BeginningText.LeftOut(answers) is [_, ..] left) streams.Out.WriteLine($"No place was found for: {string.Join(", ", left)}");
+            return Save(path, BeginningText.Of(answers), streams);
+        }
+
+        streams.Out.WriteLine();
+        streams.Error.WriteLine("Given up; nothing has been written.");
+        return ExitCode.Unusable;
+    }
+
+    private static int Write(string path, bool template, Streams streams)
     {
         if (path == "-")
         {
@@ -37,17 +60,22 @@ internal sealed class NewVerb : Verb
             return ExitCode.Clean;
         }
 
+        var code = streams.Person is { } person && !template ? Ask(path, person(), streams) : Save(path, Starter.Text, streams);
+        if (code == ExitCode.Clean) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
+        return code;
+    }
+
+    private static int Save(string path, string text, Streams streams)
+    {
         try
         {
-            ScheduleFile.Save(path, SourceText.FromString(Starter.Text), DiskState.Missing);
+            ScheduleFile.Save(path, SourceText.FromString(text), DiskState.Missing);
+            return ExitCode.Clean;
         }
         catch (FileProblem problem)
         {
             streams.Error.WriteLine(Presentation.DisplayText.Clean(problem.Message));
             return ExitCode.Unusable;
         }
-
-        streams.Out.WriteLine($"Wrote {path}. Open it: paneltui {path}");
-        return ExitCode.Clean;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelTui.Documents;
 using PanelTui.Documents.Intents;
+using PanelTui.Documents.Reading.Fields;
 
 namespace PanelTui.Editing;
 
@@ -12,13 +13,25 @@ internal abstract class CircuitForm : Form
     private protected const int Poles = 2;
     private protected const int Loads = 3;
 
+    private static readonly ImmutableArray<string> Keys = ["circuits[].name", "circuits[].breaker", "circuits[].poles"];
+
     private protected static ImmutableArray<FormField> FieldsOf(string name, string rating, string poles, string loads) =>
     [
         new("Name", name, 18, "what it feeds, in words for the door"),
-        new("Breaker", rating, 6, "its handle rating with the unit: 15 A, 20 A, 30 A"),
+        new("Breaker", rating, 6, "the rating on its handle") { Offers = Ratings },
         new("Poles", poles, 2, "1, 2 or 3") { EnterPasses = true },
-        new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp"),
+        new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp")
+        {
+            Offers = LoadOffers.Of,
+        },
     ];
+
+    /// <summary>Name, breaker and poles by themselves; of the loads the whole form tells.</summary>
+    public override FormRefusal? WhyNot(int field, string text) =>
+        field < Loads ? FieldEntry.WhyNot(field, FieldBook.Find(Keys[field])!, text) : null;
+
+    private static ImmutableArray<string> Ratings(string typed) =>
+        [.. FieldOffers.Matching(FieldBook.Find("circuits[].breaker")!.Offered, typed)];
 
     /// <summary>Runs steps one after the other on the file that each leaves; the first that is refused names its field.</summary>
     private protected static (Intended? Done, FormRefusal? Refusal) Join(

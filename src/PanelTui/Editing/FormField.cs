@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace PanelTui.Editing;
 
 /// <summary>One field of a form.</summary>
@@ -7,4 +9,7 @@ internal sealed record FormField(string Label, string Value, int Columns, string
 {
     /// <summary>Whether Enter passes over it on the way through a new form; Tab stops at it all the same.</summary>
     public bool EnterPasses { get; init; }
+
+    /// <summary>Good values for a text begun, the whole text of the field each; with nothing typed, all of them.</summary>
+    public Func<string, ImmutableArray<string>>? Offers { get; init; }
 }

@@ -24,6 +24,9 @@ internal abstract class Page
     /// <summary>Whether letters go into <see cref="Typed"/>, so that no letter is a command.</summary>
     public virtual bool TakesText => false;
 
+    /// <summary>Whether the figures stay in sight beside the page, where there is room for both.</summary>
+    public virtual bool LeavesFigures => false;
+
     /// <summary>What has been typed to narrow the rows down.</summary>
     public string Typed { get; set; } = "";
 

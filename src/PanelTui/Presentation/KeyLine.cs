@@ -14,12 +14,13 @@ internal static class KeyLine
         foreach (var (key, word) in keys)
         {
             var columnsOfKey = DisplayText.Width(key) + 1 + DisplayText.Width(word) + Between.Length;
-            if (columnsOfKey > room) continue;
+            if (columnsOfKey - Between.Length > room) continue;
             runs.Add(new TextRun(runs.Count == 0 ? $" {key}" : key, Tone.Strong));
             runs.Add(new TextRun($" {word}{Between}"));
             room -= columnsOfKey;
         }
 
+        if (runs is [.., var last]) runs[^1] = last with { Text = last.Text.TrimEnd() };
         return runs.ToImmutable();
     }
 }

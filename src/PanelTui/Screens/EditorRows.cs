@@ -11,8 +11,6 @@ internal static class EditorRows
     /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
     private const int RowsForFindings = 4;
 
-    private static readonly (string Key, string Word)[] FormKeys = [("Enter", "done"), ("Tab", "next field"), ("Esc", "give up")];
-
     public static ImmutableArray<TextRun> Title(Session session, int columns)
     {
         var panel = session.Schedule.Panel;
@@ -76,8 +74,9 @@ internal static class EditorRows
     }
 
     public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
-        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.Here(editor)
+        CommandBook.Here(editor)
             .Where(command => command.Hint is not null && command.WhyNot(editor) is null)
+            .DistinctBy(command => command.HintKey)
             .Select(command => (command.HintKey, command.Hint!)),
         columns);
 }

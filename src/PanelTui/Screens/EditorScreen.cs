@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Drawing;
 using PanelTui.Commands;
 using PanelTui.Editing;
@@ -25,21 +24,20 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _detail = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
-    private readonly FormView _form = new();
+    private readonly FormDesk _desk;
     private readonly OpenPages _pages;
     private EditorMode _mode = EditorMode.Face;
-    private Form? _open;
-    private string? _refusal;
     private int _top;
 
     public EditorScreen(Session session)
     {
         Session = session;
-        _pages = new OpenPages(session, () => (Parts.Body.Width, Parts.Body.Height));
+        _desk = new FormDesk(session);
+        _pages = new OpenPages(session, page => PlaceOf(page, Parts).Size);
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _summary, _detail, _keys, _form, _whole);
+        Add(_title, _face, _figures, _summary, _detail, _keys, _desk.View, _whole);
         var mouse = new FaceMouse(this, SpaceAt);
         _face.Pressed += mouse.Press;
         _face.Dragged += mouse.Drag;
@@ -48,14 +46,9 @@ internal sealed class EditorScreen : Runnable, IEditor
         _whole.Wheeled += by => WalkPage(by * WheelRows);
         _face.Wheeled += by => DoKey(by < 0 ? Key.CursorUp : Key.CursorDown);
         _figures.Released += (_, row) => ClickFigure(row);
-        _form.Sent += Send;
-        _form.GivenUp += () => EndForm("");
-        _form.Touched += (form, texts) =>
-        {
-            _refusal = null;
-            form.Preview(Session, texts);
-            Refresh();
-        };
+        _desk.Changed += Refresh;
+        _desk.Closed += EndForm;
+        _desk.WantsNext += OpenBelow;
         _face.SetFocus();
     }
 
@@ -156,13 +149,13 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_summary, layout.Summary);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
-        (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
+        (_desk.View.X, _desk.View.Y, _desk.View.Width, _desk.View.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
     }
 
     private void Refresh()
     {
         var layout = Parts;
-        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : layout.Body);
+        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : PlaceOf(Page, layout));
         if (layout.IsTooSmall)
         {
             _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
@@ -177,11 +170,11 @@ internal sealed class EditorScreen : Runnable, IEditor
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
         _summary.Show([SummaryRow.Of(Session.Assessment, Session.Preview?.Assessment, layout.Summary.Width)]);
         _detail.Show(Mode == EditorMode.Form
-            ? FormRows(layout.Detail.Width)
+            ? _desk.Rows(layout.Detail.Width)
             : Mode == EditorMode.Page
                 ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
-        _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+        _keys.Show([Mode == EditorMode.Form ? _desk.Keys(layout.Keys.Width) : EditorRows.Keys(this, layout.Keys.Width)]);
         StandAt(Page is null ? _face : _whole);
     }
 
@@ -193,44 +186,28 @@ internal sealed class EditorScreen : Runnable, IEditor
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
 
-    /// <summary>Below the fields: why the form was refused, else what may stand in the field.</summary>
-    private ImmutableArray<ImmutableArray<TextRun>> FormRows(int columns)
-    {
-        var text = _refusal is { } reason ? $"! {reason}" : _open!.Fields[_form.Focus].Hint;
-        var lines = EditorRows.Lines(text, columns, _refusal is null ? Tone.Plain : Tone.Error);
-        return [[], .. lines.Select(line => ImmutableArray.Create(line))];
-    }
+    private static Rectangle PlaceOf(Page page, EditorLayout layout) => page.LeavesFigures ? layout.Panel : layout.Body;
 
     public void Open(Form form)
     {
-        _open = form;
-        _refusal = null;
         _mode = EditorMode.Form;
-        _form.Open(form, Parts.Detail.Width);
+        _desk.Open(form, Parts.Detail.Width);
         Refresh();
     }
 
-    private void Send(Form form, ImmutableArray<string> texts)
+    private void EndForm()
     {
-        if (form.Send(Session, texts) is not { } refusal)
-        {
-            EndForm(Session.Message);
-            return;
-        }
-
-        _form.BackTo(refusal.Field);
-        _refusal = refusal.Reason;
-        Refresh();
-    }
-
-    private void EndForm(string message)
-    {
-        _form.Close();
-        _open = null;
         _mode = EditorMode.Face;
         _face.SetFocus();
-        Session.EndPreview();
-        Session.Say(message);
+    }
+
+    /// <summary>Opens the form of the row below, unless there is none.</summary>
+    private void OpenBelow()
+    {
+        if (Page is not { } page) return;
+        var row = page.Place.Chosen;
+        WalkPage(1);
+        if (page.Place.Chosen != row) ChooseRow();
     }
 
     private SpaceNumber? SpaceAt(int x, int y)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Drawing;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 
@@ -7,7 +8,7 @@ namespace PanelTui.Screens;
 /// <summary>The pages that lie over the face, one over another, and where the reader is on the one on top.</summary>
 /// <param name="session">What the pages show.</param>
 /// <param name="body">How many columns and rows a page has, its heading included.</param>
-internal sealed class OpenPages(Session session, Func<(int Columns, int Rows)> body)
+internal sealed class OpenPages(Session session, Func<Page, Size> body)
 {
     private readonly Stack<Page> _pages = [];
 
@@ -18,14 +19,14 @@ internal sealed class OpenPages(Session session, Func<(int Columns, int Rows)> b
         ? rows[page.Place.Chosen] is { CanBeChosen: true } row ? row : null
         : null;
 
-    public ImmutableArray<ImmutableArray<TextRun>> Text => PageText.Of(Top!, session, body().Columns, body().Rows);
+    public ImmutableArray<ImmutableArray<TextRun>> Text => PageText.Of(Top!, session, body(Top!).Width, body(Top!).Height);
 
-    private int Height => Math.Max(1, body().Rows - 1);
+    private int HeightOf(Page page) => Math.Max(1, body(page).Height - 1);
 
     public void Open(Page page)
     {
         _pages.Push(page);
-        page.Place = page.Place.Fitted(RowsOf(page), Height).InSight(Height);
+        page.Place = page.Place.Fitted(RowsOf(page), HeightOf(page)).InSight(HeightOf(page));
     }
 
     public void Close()
@@ -37,7 +38,7 @@ internal sealed class OpenPages(Session session, Func<(int Columns, int Rows)> b
 
     public void Walk(int rows)
     {
-        if (Top is { } page) page.Place = page.Place.By(rows, RowsOf(page), Height);
+        if (Top is { } page) page.Place = page.Place.By(rows, RowsOf(page), HeightOf(page));
     }
 
     /// <summary>Chooses the row that stands so many rows below the heading; false where it was chosen before.</summary>
@@ -51,5 +52,5 @@ internal sealed class OpenPages(Session session, Func<(int Columns, int Rows)> b
         return true;
     }
 
-    private ImmutableArray<PageRow> RowsOf(Page page) => page.Rows(session, body().Columns - PageText.Margin);
+    private ImmutableArray<PageRow> RowsOf(Page page) => page.Rows(session, body(page).Width - PageText.Margin);
 }

@@ -14,6 +14,10 @@ internal sealed class FormView : View
     private readonly List<TextField> _boxes = [];
     private Form? _form;
 
+    /// <summary>What was typed into the field, before a value was chosen in its place.</summary>
+    private string _stem = "";
+    private bool _isChoosing;
+
     public FormView()
     {
         CanFocus = true;
@@ -22,6 +26,12 @@ internal sealed class FormView : View
 
     /// <summary>The texts of the fields, to be sent off.</summary>
     public event Action<Form, ImmutableArray<string>>? Sent;
+
+    /// <summary>A form of one field is to be sent off, and the next one opened.</summary>
+    public event Action<Form, ImmutableArray<string>>? SentOn;
+
+    /// <summary>The form does not go on from a field whose text cannot stand.</summary>
+    public event Action<FormRefusal>? Refused;
 
     public event Action? GivenUp;
 
@@ -32,6 +42,9 @@ internal sealed class FormView : View
     public int Focus => Math.Max(0, _boxes.FindIndex(box => box.HasFocus));
 
     public ImmutableArray<string> Texts => [.. _boxes.Select(box => HiddenLetters.Back(box.Text))];
+
+    /// <summary>The values to choose from in the field that has the focus, for what was typed into it.</summary>
+    public ImmutableArray<string> Offers => _form is { } form && _boxes.Count > 0 ? form.Fields[Focus].Offers?.Invoke(_stem) ?? [] : [];
 
     public void Open(Form form, int columns)
     {
@@ -60,13 +73,15 @@ internal sealed class FormView : View
     {
         _boxes[field].SetFocus();
         _boxes[field].SelectAll();
+        _stem = "";
         Tell();
     }
 
     /// <summary>Back to a field that was refused: nothing in it is selected, so that typing mends it and replaces nothing.</summary>
-    public void BackTo(int field)
+    public void BackTo(int field, string? text = null)
     {
         _boxes[field].SetFocus();
+        if (text is not null) _boxes[field].Text = HiddenLetters.Shown(text);
         _boxes[field].ClearAllSelection();
         _boxes[field].MoveEnd();
     }
@@ -108,6 +123,7 @@ internal sealed class FormView : View
         }
         else
         {
+            if (!_isChoosing) _stem = HiddenLetters.Back(shown);
             Tell();
         }
     }
@@ -117,11 +133,50 @@ internal sealed class FormView : View
         if (_form is not { } form) return;
         key.Handled = true;
         if (key == Key.Esc) GivenUp?.Invoke();
+        else if (key == Key.CursorDown && Choose(1)) return;
+        else if (key == Key.CursorUp && Choose(-1)) return;
+        else if (key == Key.Tab && Complete()) return;
+        else if (key == Key.Tab && _boxes.Count == 1) SentOn?.Invoke(form, Texts);
         else if (key == Key.Tab || key == Key.CursorDown) GoTo((Focus + 1) % _boxes.Count);
         else if (key == Key.Tab.WithShift || key == Key.CursorUp) GoTo((Focus + _boxes.Count - 1) % _boxes.Count);
-        else if (key == Key.Enter && NextStep(form) is { } next) GoTo(next);
+        else if (key == Key.Enter && NextStep(form) is { } next) Step(form, next);
         else if (key == Key.Enter) Sent?.Invoke(form, Texts);
         else key.Handled = false;
+    }
+
+    /// <summary>Puts the next of the offered values into the field; whether there are any.</summary>
+    private bool Choose(int by)
+    {
+        var offers = Offers;
+        if (offers.IsEmpty) return false;
+        var at = offers.IndexOf(Texts[Focus]);
+        Put(offers[at < 0 ? (by > 0 ? 0 : offers.Length - 1) : (at + by + offers.Length) % offers.Length]);
+        return true;
+    }
+
+    /// <summary>Finishes a value that was begun; whether there was one to finish.</summary>
+    private bool Complete()
+    {
+        var begun = Texts[Focus];
+        if (begun.Length == 0 || Offers is not [var first, ..] || Offers.Contains(begun)) return false;
+        if (first.Length == begun.Length || !first.StartsWith(begun, StringComparison.OrdinalIgnoreCase)) return false;
+        Put(first);
+        return true;
+    }
+
+    private void Put(string value)
+    {
+        _isChoosing = true;
+        _boxes[Focus].Text = HiddenLetters.Shown(value);
+        _boxes[Focus].ClearAllSelection();
+        _boxes[Focus].MoveEnd();
+        _isChoosing = false;
+    }
+
+    private void Step(Form form, int next)
+    {
+        if (form.WhyNot(Focus, Texts[Focus]) is { } refusal) Refused?.Invoke(refusal);
+        else GoTo(next);
     }
 
     private int? NextStep(Form form)

@@ -8,6 +8,8 @@ public class SetFieldTests
 {
     [Theory]
     [InlineData("/panel/bus", "100 A", "-   bus: 125 A    # from the label\n+   bus: 100 A    # from the label")]
+    [InlineData("/panel/bus", "100", "-   bus: 125 A    # from the label\n+   bus: 100 A    # from the label")]
+    [InlineData("/circuits/0/wire", "14awg copper", "+     wire: 14 AWG Cu")]
     [InlineData("/panel/main", "lugs", "+   main: lugs")]
     [InlineData("/panel/name", "no", "+   name: \"no\"")]
     [InlineData("/panel/name", "Shed: east", "+   name: \"Shed: east\"")]
@@ -30,7 +32,7 @@ public class SetFieldTests
         Shed.Difference(SetField.In(Shed.Snapshot, Schedules.Path(path), text)).ShouldBe(difference);
 
     [Theory]
-    [InlineData("/panel/bus", "125", "bus is \"125\", a number without a unit; write it with its unit, e.g. 125 A")]
+    [InlineData("/circuits/0/length", "60", "length is \"60\", a number without a unit; write it with its unit, e.g. 60 ft")]
     [InlineData("/panel/spaces", "", "spaces cannot be left out; write a whole number, 1 to 252")]
     [InlineData("/panel/colour", "grey", "the format has no key /panel/colour")]
     [InlineData("/circuits/1/id", "lights", "id is \"lights\", as in line 8; no two circuits may have the same")]

@@ -10,9 +10,23 @@ internal sealed record Ran(int Code, string Out, string Error)
 
     public static Ran With(string input, params string[] args)
     {
+        using var nothing = new MemoryStream(Encoding.UTF8.GetBytes(input));
+        return Run(nothing, null, args);
+    }
+
+    /// <summary>A person at a terminal types these lines.</summary>
+    public static Ran Answering(IEnumerable<string> lines, params string[] args)
+    {
+        using var nothing = new MemoryStream();
+        using var person = new StringReader(string.Concat(lines.Select(line => $"{line}\n")));
+        return Run(nothing, person, args);
+    }
+
+    private static Ran Run(Stream input, TextReader? person, string[] args)
+    {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var streams = new Streams(() => new MemoryStream(Encoding.UTF8.GetBytes(input)), output, error);
+        var streams = new Streams(() => input, output, error) { Person = person is null ? null : () => person };
         var code = CommandLineRoot.Run(args, streams, EditVerb.Run);
         return new Ran(code, output.ToString(), error.ToString());
     }

@@ -11,7 +11,7 @@ public class EditorTests
         editor.Screen.ShouldContain("Test shed · 120/240 V 1ph 3W");
         editor.Screen.ShouldContain("Shed lights");
         editor.Screen.ShouldContain("Imbalance         10.6 %");
-        editor.Keys.ShouldBe(" Enter edit  Space carry  : commands  ? keys  q quit  y why  d remove  / find");
+        editor.Keys.ShouldBe(" Enter edit  Space carry  a fields  : commands  ? keys  q quit  y why  d remove");
     }
 
     [Fact]
@@ -84,9 +84,9 @@ public class EditorTests
     public void A_bad_unit_stays_in_its_field_with_the_reason_until_it_is_mended()
     {
         using var editor = new OpenEditor();
-        editor.GoTo("1").Press(Key.Enter, Key.Tab).Type("20").Press(Key.Enter);
-        editor.Screen.ShouldContain("! breaker is \"20\", a number without a unit; write it as on the handle");
-        editor.Type(" A").Press(Key.Enter).Session.Now.Source.Text
+        editor.GoTo("1").Press(Key.Enter, Key.Tab).Type("20 V").Press(Key.Enter);
+        editor.Screen.ShouldContain("! breaker is \"20 V\", a voltage; a current in A or kA is expected");
+        editor.Press(Key.Backspace).Type("A").Press(Key.Enter).Session.Now.Source.Text
             .ShouldBe(Shed.Text.Replace("breaker: 15 A\n", "breaker: 20 A\n", StringComparison.Ordinal));
     }
 

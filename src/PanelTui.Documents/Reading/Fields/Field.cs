@@ -36,6 +36,15 @@ public abstract class Field
     /// <summary>The words to choose from; empty where any value of the kind will do.</summary>
     public virtual ImmutableArray<string> Allowed => [];
 
+    /// <summary>Good values to choose from while typing: the words, or the usual sizes.</summary>
+    public virtual ImmutableArray<string> Offered => Allowed;
+
+    /// <summary>The units it may be written in, such as `A or kA`; empty where it has none.</summary>
+    public virtual string Unit => "";
+
+    /// <summary>What it is called on a screen.</summary>
+    public string Title => FieldTitles.Of(this);
+
     /// <summary>A good value as it is written in the file; empty for a mapping.</summary>
     public virtual string Example => "";
 
@@ -51,14 +60,11 @@ public abstract class Field
     /// <remarks>Of the value alone: whether an id is taken or a pole exists shows when the file is read.</remarks>
     public abstract string? WhyNot(string text);
 
-    /// <summary>
-    /// A value that can stand, spelt as the format spells it: a choice in its own letters, no blanks around.
-    /// </summary>
-    public string Tidy(string text) =>
-        Allowed.FirstOrDefault(word => Plain(word).Equals(Plain(text), StringComparison.OrdinalIgnoreCase))
-        ?? text.Trim();
+    /// <summary>What a person typed as the format spells it; what cannot be understood stays as it is.</summary>
+    public virtual string Written(string text) => text.Trim();
+
+    /// <summary>What a text that cannot stand may be meant as, the likeliest first.</summary>
+    public virtual ImmutableArray<string> Meant(string text) => [];
 
     public override string ToString() => Path;
-
-    private static string Plain(string text) => text.Replace(" ", "", StringComparison.Ordinal);
 }

@@ -17,6 +17,22 @@ internal sealed class ListField<T>(string path, ValueForm<T> form, string exampl
 
     public override bool IsFreeText => form.IsFreeText;
 
+    public override ImmutableArray<string> Offered => form.Offered;
+
+    public override string Unit => form.Unit;
+
+    public override string Written(string text) => string.Join(", ", Typed.List(text).Select(form.Written));
+
+    /// <summary>Of the first entry that cannot stand, with the others around it.</summary>
+    public override ImmutableArray<string> Meant(string text)
+    {
+        var entries = Typed.List(Written(text));
+        var wrong = entries.TakeWhile(entry => form.Read(entry).Succeeded).Count();
+        return wrong == entries.Length
+            ? []
+            : [.. form.Meant(entries[wrong]).Select(meant => string.Join(", ", entries.SetItem(wrong, meant)))];
+    }
+
     public Outcome<T> ReadOne(string text) => text.Contains(',', StringComparison.Ordinal)
         ? Outcome.Refused<T>($"is {Quoted.Of(text)}; put a list in brackets, e.g. {Example}")
         : form.Read(text);

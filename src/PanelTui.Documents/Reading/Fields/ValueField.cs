@@ -17,6 +17,14 @@ internal sealed class ValueField<T>(string path, ValueForm<T> form, string examp
 
     public override bool IsFreeText => form.IsFreeText;
 
+    public override ImmutableArray<string> Offered => form.Offered;
+
+    public override string Unit => form.Unit;
+
+    public override string Written(string text) => form.Written(text);
+
+    public override ImmutableArray<string> Meant(string text) => form.Meant(text);
+
     public Outcome<T> Read(string text) => form.Read(text);
 
     public override string? WhyNot(string text) =>

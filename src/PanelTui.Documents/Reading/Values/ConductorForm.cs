@@ -17,6 +17,24 @@ internal sealed class ConductorForm() : ValueForm<Conductor>("a wire size and me
     private static readonly ImmutableArray<int> Kcmils =
         [250, 300, 350, 400, 500, 600, 700, 750, 800, 900, 1000, 1250, 1500, 1750, 2000];
 
+    private static readonly ImmutableArray<string> Metals = ["Cu", "Al"];
+
+    public override string Unit => "AWG or kcmil";
+
+    /// <summary>From 14 AWG up, copper first: what is pulled into panels.</summary>
+    public override ImmutableArray<string> Offered { get; } =
+    [
+        .. Metals.SelectMany(metal => Gauges.Where(gauge => gauge <= (metal == "Cu" ? 14 : 12))
+            .Select(gauge => $"{ConductorSize.Awg(gauge)} {metal}")),
+        .. Metals.SelectMany(metal => Kcmils.Where(kcmil => kcmil <= 500).Select(kcmil => $"{ConductorSize.OfKcmil(kcmil)} {metal}")),
+    ];
+
+    public override string Written(string text) => Read(Spelt(text)) is { Succeeded: true, Value: var conductor } ? $"{conductor}" : text.Trim();
+
+    /// <summary>A size without its metal, in copper and in aluminum.</summary>
+    public override ImmutableArray<string> Meant(string text) =>
+        [.. Metals.Select(metal => $"{Spelt(text)} {metal}").Where(whole => Read(whole).Succeeded).Select(Written)];
+
     public override Outcome<Conductor> Read(string text)
     {
         var (size, unit, metal) = Parts(text.Trim());
@@ -25,6 +43,15 @@ internal sealed class ConductorForm() : ValueForm<Conductor>("a wire size and me
         return Metal(metal) is { } found
             ? Outcome.Of(new Conductor(known, found))
             : Refused(text, WrongMetal(known, metal));
+    }
+
+    /// <summary>`#6 copper` as `6 AWG Cu`: the words of the trade in those of the format.</summary>
+    private static string Spelt(string text)
+    {
+        var (size, unit, metal) = Parts(text.Trim().TrimStart('#'));
+        if (metal.StartsWith("mcm", StringComparison.OrdinalIgnoreCase)) (unit, metal) = ("kcmil", metal[3..].Trim());
+        if (unit.Length == 0) unit = Kcmils.Any(kcmil => size == $"{kcmil}") ? "kcmil" : "AWG";
+        return $"{size} {unit} {metal.ToUpperInvariant() switch { "COPPER" => "Cu", "ALUMINUM" or "ALUMINIUM" => "Al", _ => metal }}".Trim();
     }
 
     private static (string Size, string Unit, string Metal) Parts(string text)

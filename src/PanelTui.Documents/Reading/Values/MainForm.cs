@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -7,6 +8,14 @@ namespace PanelTui.Documents.Reading.Values;
 internal sealed class MainForm() : ValueForm<MainDevice>("a breaker rating such as 60 A, or lugs")
 {
     private const string Lugs = "lugs";
+
+    public override string Unit => Measures.Handle.Symbols;
+
+    public override ImmutableArray<string> Offered => [Lugs, .. Forms.Handle.Offered];
+
+    public override string Written(string text) => text.Trim().ToUpperInvariant() is "LUGS" or "MLO"
+        ? Lugs
+        : TypedQuantity.Written(text, [Measures.Handle]);
 
     public override Outcome<MainDevice> Read(string text) =>
         text.Trim().Equals(Lugs, StringComparison.OrdinalIgnoreCase)

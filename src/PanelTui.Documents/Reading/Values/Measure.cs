@@ -17,6 +17,9 @@ internal sealed record Measure(string Name, ImmutableArray<MeasuringUnit> Units,
     /// <summary>Where the number is copied from: `as on the handle`.</summary>
     public string WrittenAs { get; init; } = "with its unit";
 
+    /// <summary>The unit that a bare number has where people type it; nothing where it could be several.</summary>
+    public MeasuringUnit? Implied { get; init; } = Units.Length == 1 ? Units[0] : null;
+
     public string Symbols => Listed.Or([.. Units.Select(unit => unit.Symbol)]);
 
     /// <summary>The unit of that symbol in any case: no two units of one measure differ by case alone.</summary>

@@ -12,7 +12,7 @@ internal static class Measures
     private static readonly MeasuringUnit Voltamperes = MeasuringUnit.Base("VA");
     private static readonly MeasuringUnit Kilovoltamperes = MeasuringUnit.Thousand("kVA");
 
-    public static readonly Measure Current = new("a current", [Amperes, Kiloamperes], Limits.Current);
+    public static readonly Measure Current = new("a current", [Amperes, Kiloamperes], Limits.Current) { Implied = Amperes };
 
     public static readonly Measure Handle = Current with { WrittenAs = "as on the handle" };
 

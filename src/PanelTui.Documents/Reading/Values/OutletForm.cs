@@ -1,17 +1,31 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Codes.Tables;
+
 namespace PanelTui.Documents.Reading.Values;
 
 /// <summary>A receptacle configuration of NEMA WD 6: `14-50`, `L14-30`, `TT-30`.</summary>
 internal sealed class OutletForm() : ValueForm<string>("a NEMA configuration such as 14-50 or L14-30")
 {
+    public override ImmutableArray<string> Offered { get; } = [.. OutletConfigurations.All.Select(outlet => outlet.Name)];
+
+    public override string Written(string text)
+    {
+        var written = text.Trim().ToUpperInvariant();
+        return IsConfiguration(written) ? written : IsConfiguration(Alone(written)) ? Alone(written) : text.Trim();
+    }
+
     public override Outcome<string> Read(string text)
     {
         var written = text.Trim().ToUpperInvariant();
         if (IsConfiguration(written)) return Outcome.Of(written);
-        var shorter = written.Replace("NEMA", "", StringComparison.Ordinal).Trim().TrimEnd('R', 'P', 'C');
+        var shorter = Alone(written);
         return IsConfiguration(shorter)
             ? Outcome.Refused<string>($"is {Quoted.Of(text)}; write the configuration alone, {shorter}")
             : Outcome.Refused<string>($"is {Quoted.Of(text)}; write {Words}");
     }
+
+    private static string Alone(string written) =>
+        written.Replace("NEMA", "", StringComparison.Ordinal).Trim().TrimEnd('R', 'P', 'C');
 
     private static bool IsConfiguration(string text)
     {

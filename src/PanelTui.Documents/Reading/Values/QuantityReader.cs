@@ -44,7 +44,7 @@ internal static class QuantityReader
         Listed.Or([.. measures.Select(measure => measure.Units[0].After(number))]);
 
     /// <summary>Splits where the first letter or unit sign begins; blanks around both parts do not count.</summary>
-    private static (string Number, string Unit) Parts(string text)
+    internal static (string Number, string Unit) Parts(string text)
     {
         var at = 0;
         while (at < text.Length && !BeginsUnit(text, at)) at++;

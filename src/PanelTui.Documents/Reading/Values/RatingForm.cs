@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -13,8 +14,16 @@ internal sealed class RatingForm() : ValueForm<LoadRating>("a nameplate rating i
     private static readonly Measure Amperes = OnPlate(Measures.LoadCurrent);
     private static readonly Measure Horsepower = OnPlate(Measures.MotorOutput);
 
+    private static readonly ImmutableArray<Measure> Plates = [Watts, VoltAmperes, Amperes, Horsepower];
+
+    public override string Unit => "W, kW, VA, kVA, A or hp";
+
+    public override string Written(string text) => TypedQuantity.Written(text, Plates);
+
+    public override ImmutableArray<string> Meant(string text) => TypedQuantity.Meant(text, Plates);
+
     public override Outcome<LoadRating> Read(string text) =>
-        QuantityReader.Read(text, [Watts, VoltAmperes, Amperes, Horsepower], Example).Then(Rating);
+        QuantityReader.Read(text, Plates, Example).Then(Rating);
 
     private static LoadRating Rating(Quantity quantity) => quantity switch
     {

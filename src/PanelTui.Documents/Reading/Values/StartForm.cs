@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -16,12 +17,26 @@ internal sealed class StartForm() : ValueForm<Start>("a start such as 6x, code G
 
     private static readonly Measure LockedRotor = Measures.LockedRotor with { Name = "a start" };
 
+    private static readonly ImmutableArray<Measure> Starts = [Factor, LockedRotor];
+
+    public override ImmutableArray<string> Offered { get; } = ["6x", .. CodeLetters.Select(letter => $"code {letter}")];
+
+    public override string Written(string text)
+    {
+        var letter = text.Trim().ToUpperInvariant().Replace("CODE", "", StringComparison.Ordinal).Trim();
+        return letter.Length == 1 && CodeLetters.Contains(letter, StringComparison.Ordinal)
+            ? $"code {letter}"
+            : TypedQuantity.Written(text, Starts);
+    }
+
+    public override ImmutableArray<string> Meant(string text) => TypedQuantity.Meant(text, Starts);
+
     public override Outcome<Start> Read(string text)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (words is [var first, var letter] && first.Equals("code", StringComparison.OrdinalIgnoreCase))
             return Code(text, letter);
-        return QuantityReader.Read(text, [Factor, LockedRotor], "6x, code G or 47 A").Then(InRush);
+        return QuantityReader.Read(text, Starts, "6x, code G or 47 A").Then(InRush);
     }
 
     private static Outcome<Start> Code(string text, string letter)

@@ -7,6 +7,8 @@ internal sealed class SunHoursForm() : ValueForm<Hours>("hours of full sun in a 
 {
     private const string Example = "4.2 h";
 
+    public override string Unit => "h";
+
     public override Outcome<Hours> Read(string text)
     {
         var withUnit = text.Length > 0 && char.IsAsciiDigit(text.TrimEnd()[^1]) ? $"{text} h" : text;

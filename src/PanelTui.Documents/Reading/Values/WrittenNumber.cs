@@ -62,7 +62,7 @@ internal static class WrittenNumber
         decimal.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var value) ? value : null;
 
     /// <summary>`1½` as `1 1/2`; nothing where there is no such character.</summary>
-    private static string? SpeltOutFraction(string number)
+    internal static string? SpeltOutFraction(string number)
     {
         foreach (var (character, share) in OneCharacterFractions)
         {

@@ -7,6 +7,13 @@ internal sealed class YesNoForm() : ValueForm<bool>("yes or no")
 {
     public override ImmutableArray<string> Allowed { get; } = ["yes", "no"];
 
+    public override string Written(string text) => text.Trim().ToUpperInvariant() switch
+    {
+        "Y" or "YES" => "yes",
+        "N" or "NO" => "no",
+        _ => text.Trim(),
+    };
+
     public override Outcome<bool> Read(string text) => text.Trim().ToUpperInvariant() switch
     {
         "YES" or "TRUE" => Outcome.Of(true),

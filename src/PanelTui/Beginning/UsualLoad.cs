@@ -1,0 +1,10 @@
+namespace PanelTui.Beginning;
+
+/// <summary>Something that people feed from a standby panel, with figures to start from.</summary>
+/// <param name="Name">For the directory in the door.</param>
+/// <param name="Id">The stable name of its circuit.</param>
+/// <param name="Breaker">The usual handle rating.</param>
+/// <param name="Poles">1 or 2.</param>
+/// <param name="Load">The load as the format writes it, between braces.</param>
+/// <param name="Amperes">About what it draws on each of its legs, for spreading the loads over the legs.</param>
+internal sealed record UsualLoad(string Name, string Id, string Breaker, int Poles, string Load, decimal Amperes);

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using PanelTui.Commands;
+using PanelTui.Documents;
+using PanelTui.Documents.Intents;
+using PanelTui.Documents.Yaml;
+using PanelTui.Editing;
+using PanelTui.Presentation;
+using Terminal.Gui.Input;
+
+namespace PanelTui.Pages;
+
+/// <summary>What a list of the file is on a page: its columns, how an entry is called, added and removed.</summary>
+/// <param name="Title">The heading.</param>
+/// <param name="Columns">Key and width of each; what else an entry has follows them.</param>
+/// <param name="EntryTitle">The heading of one entry's own page.</param>
+/// <param name="New">The form for a new entry.</param>
+/// <param name="Remove">Removes an entry by its place in the list.</param>
+internal sealed record EntryList(
+    YamlPath List,
+    Func<Session, string> Title,
+    ImmutableArray<(string Key, int Columns)> Columns,
+    Func<Session, YamlPath, string> EntryTitle,
+    Func<Session, Form?> New,
+    Func<Snapshot, int, Intended> Remove);
+
+/// <summary>The entries of a list as a small table: Enter opens all keys of one.</summary>
+internal sealed class EntriesPage : Page
+{
+    private readonly EntryList _list;
+
+    public EntriesPage(EntryList list)
+    {
+        _list = list;
+        Commands =
+        [
+            new PageCommand("Enter", "Edit the entry of the row", (editor, _) => editor.ChooseRow(), Key.Enter, Key.E, Key.F2)
+            {
+                Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to edit",
+                Word = "edit",
+            },
+            new PageCommand("n", "Add a new entry", (editor, _) => editor.Open(list.New(editor.Session)!), Key.N, Key.InsertChar)
+            {
+                Needs = (editor, _) => list.New(editor.Session) is null ? "A new breaker is placed on the face of the panel: Esc, then 1, 2, 3 or t" : null,
+                Word = "new",
+            },
+            new PageCommand("Del", "Remove the entry of the row", Remove, Key.Delete, Key.D)
+            {
+                Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to remove",
+                Word = "remove",
+            },
+        ];
+    }
+
+    public override ImmutableArray<EditorCommand> Commands { get; }
+
+    public override bool LeavesFigures => true;
+
+    public override string Title(Session session) => _list.Title(session);
+
+    public override ImmutableArray<PageRow> Rows(Session session, int columns)
+    {
+        var count = EntryText.CountOf(session, _list.List);
+        return
+        [
+            new PageRow(DisplayText.Fit(Line(key => char.ToUpperInvariant(key[0]) + key[1..].Replace('_', ' ')), columns), Tone.Faint),
+            .. count == 0 ? [new PageRow("None yet: n adds one.")] : Array.Empty<PageRow>(),
+            .. Enumerable.Range(0, count).Select(index => Row(session, index, columns)),
+        ];
+    }
+
+    public override string Detail(Session session, int chosen)
+    {
+        if (session.Message.Length > 0 || chosen < 1) return session.Message;
+        return $"{_list.EntryTitle(session, _list.List.Then(chosen - 1))}: {EntryText.Rest(session, _list.List.Then(chosen - 1))}";
+    }
+
+    private PageRow Row(Session session, int index, int columns)
+    {
+        var entry = _list.List.Then(index);
+        var told = Line(key => FieldValue.At(session.Now, entry.Then(key)) ?? "");
+        var rest = EntryText.Rest(session, entry, _list.Columns.Select(column => column.Key));
+        return new PageRow(DisplayText.Fit($"{told}{rest}", columns), Tone.Plain, editor => Open(editor, index));
+    }
+
+    private string Line(Func<string, string> text) =>
+        string.Concat(_list.Columns.Select(column => $"{DisplayText.Fit(text(column.Key), column.Columns)} "));
+
+    private void Open(IEditor editor, int index)
+    {
+        var count = EntryText.CountOf(editor.Session, _list.List);
+        editor.Open(new FieldsPage([.. Enumerable.Range(0, count).Select(at => _list.List.Then(at))], index, _list.EntryTitle));
+    }
+
+    private void Remove(IEditor editor, Page page)
+    {
+        if (editor.Session.Do(snapshot => _list.Remove(snapshot, page.Place.Chosen - 1)) is { } refusal) editor.Session.Say($"! {refusal}");
+    }
+}
