@@ -3,23 +3,28 @@ namespace PanelTui.Engine.Balance;
 /// <summary>What no plan of so many moves can beat, whatever room there is.</summary>
 internal sealed class LeastBound
 {
+    /// <summary>Steps around the mean within which the least lies.</summary>
+    private const int Around = 3;
+
     private readonly LoadTable _loads;
     private readonly long[][] _down;
     private readonly long[][] _up;
-    private readonly long[] _step;
+    private readonly long[] _inSteps;
 
     public LeastBound(LoadTable loads, MovePiece[] pieces)
     {
         _loads = loads;
         var all = loads.Totals.Length * loads.Legs;
-        (_down, _up, _step) = (new long[all][], new long[all][], new long[all]);
+        (_down, _up) = (new long[all][], new long[all][]);
+        var steps = new long[all];
         for (var at = 0; at < all; at++)
         {
             var deltas = pieces.Select(piece => piece.Options.Select(option => DeltaOn(option, at)).ToArray()).ToArray();
             _down[at] = Sums(deltas.Select(options => Math.Max(0, options.Max(delta => -delta))));
             _up[at] = Sums(deltas.Select(options => Math.Max(0, options.Max())));
-            _step[at] = deltas.SelectMany(options => options).Aggregate(0L, Divisor);
+            steps[at] = deltas.SelectMany(options => options).Aggregate(0L, Divisor);
         }
+        _inSteps = [.. loads.Totals.Select((_, row) => LeastInSteps(row, steps[(row * loads.Legs)..((row + 1) * loads.Legs)].Aggregate(0L, Divisor)))];
     }
 
     /// <summary>In per cent: leg by leg, the moves that help most, in steps of what the loads have in common.</summary>
@@ -30,6 +35,7 @@ internal sealed class LeastBound
         {
             for (var leg = 0; leg < _loads.Legs; leg++)
                 worst = Math.Max(worst, LeastOn(row, leg, moves) * _loads.Weights[row]);
+            worst = Math.Max(worst, _inSteps[row] * _loads.Weights[row]);
         }
         return worst;
     }
@@ -40,12 +46,32 @@ internal sealed class LeastBound
         var off = (_loads.Legs * NowOn(row, leg)) - total;
         var reach = off > 0 ? _down[at] : _up[at];
         var most = _loads.Legs * reach[Math.Min(moves, reach.Length - 1)];
-        var left = Math.Abs(off) - most;
-        if (_step[at] == 0) return Math.Abs(off);
-        var step = _loads.Legs * _step[at];
-        var rest = Math.Abs(off) % step;
-        return Math.Max(left, Math.Min(rest, step - rest));
+        return Math.Max(0, Math.Abs(off) - most);
     }
+
+    /// <summary>
+    /// Every leg is what it is now and a multiple of what all moves have in common; of all such legs that add up, those nearest
+    /// to even.
+    /// </summary>
+    private long LeastInSteps(int row, long step)
+    {
+        if (step == 0) return Enumerable.Range(0, _loads.Legs).Max(leg => Math.Abs(Off(NowOn(row, leg), row)));
+        long[] near = [.. Enumerable.Range(0, _loads.Legs).Select(leg => NowOn(row, leg) - (step * (Off(NowOn(row, leg), row) / (_loads.Legs * step))))];
+        return (
+            from second in Enumerable.Range(-Around, (2 * Around) + 1)
+            from third in _loads.Legs == 2 ? [0] : Enumerable.Range(-Around, (2 * Around) + 1)
+            select LeastOf(row, near, second * step, third * step)).Min();
+    }
+
+    private long LeastOf(int row, long[] near, long second, long third)
+    {
+        var rest = _loads.Totals[row] - near.Skip(1).Sum() - second - third;
+        var most = Math.Max(Math.Abs(Off(rest, row)), Math.Abs(Off(near[1] + second, row)));
+        return near.Length == 2 ? most : Math.Max(most, Math.Abs(Off(near[2] + third, row)));
+    }
+
+    /// <summary>Legs times its deviation from the mean.</summary>
+    private long Off(long load, int row) => (_loads.Legs * load) - _loads.Totals[row];
 
     private long NowOn(int row, int leg)
     {

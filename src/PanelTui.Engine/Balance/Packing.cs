@@ -113,6 +113,9 @@ internal sealed class Packing
         return moved + _wanted.Count < _budget ? MakeRoom(moved) : null;
     }
 
+    private bool CanMakeRoom(int circuit) => _board.Schedule.Circuits[circuit].Space.IsHalf || (_loads.IsNeutral(circuit)
+        && _board.Joined(circuit).Sum(member => _board.Schedule.Circuits[member].Breaker.Poles) % _board.Legs != 0);
+
     /// <summary>
     /// Where singles lack room, a shape nobody pushed can make some: tandem halves that draw together, and what shifts
     /// nothing on any leg.
@@ -121,8 +124,7 @@ internal sealed class Packing
     {
         foreach (var circuit in Enumerable.Range(0, _board.Count))
         {
-            if (_tops[circuit].Length == 0 || _placed.ContainsKey(circuit)) continue;
-            if (!_board.Schedule.Circuits[circuit].Space.IsHalf && !_loads.IsNeutral(circuit)) continue;
+            if (_tops[circuit].Length == 0 || _placed.ContainsKey(circuit) || !CanMakeRoom(circuit)) continue;
             var lifted = _board.Joined(circuit).ToList();
             foreach (var member in lifted) Lift(member);
             var found = Place(lifted, moved);

@@ -17,9 +17,16 @@ internal sealed class RoomCheck
             {
                 var leg = slot / Board.SlotsOfSpace / 2 % board.Legs;
                 _open[leg]--;
-                if (board.Staying[circuit.Ordinal] is null && loads.IsNeutral(circuit.Ordinal)) _yielding[leg]++;
+                if (CanYield(board, loads, circuit.Ordinal)) _yielding[leg]++;
             }
         }
+    }
+
+    /// <summary>What has as many poles as there are legs takes one space of each wherever it sits.</summary>
+    private static bool CanYield(Board board, LoadTable loads, int circuit)
+    {
+        var poles = board.Joined(circuit).Sum(member => board.Schedule.Circuits[member].Breaker.Poles);
+        return board.Staying[circuit] is null && loads.IsNeutral(circuit) && poles % board.Legs != 0;
     }
 
     /// <summary>Moves beyond the set's own; -1 where there can be no room.</summary>

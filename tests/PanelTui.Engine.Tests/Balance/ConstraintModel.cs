@@ -32,7 +32,8 @@ internal sealed class ConstraintModel
     public static decimal Least(Schedule schedule, int moves)
     {
         using var solver = new CpSolver { StringParameters = "num_workers:1" };
-        solver.Solve(new ConstraintModel(schedule, moves)._model).ShouldBe(CpSolverStatus.Optimal);
+        var status = solver.Solve(new ConstraintModel(schedule, moves)._model);
+        if (status != CpSolverStatus.Optimal) throw new InvalidOperationException($"CP-SAT ended with {status}.");
         var total = BalanceGauge.Rows(schedule, BalanceBy.Connected)[0].Sum();
         return total == 0 ? 0 : 100 * (decimal)solver.ObjectiveValue / (Scale * total);
     }
