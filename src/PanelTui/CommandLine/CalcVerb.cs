@@ -26,7 +26,7 @@ internal sealed class CalcVerb : Verb
 
         Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
         minimum-ampacity, feeder-device, conductor, grounding-conductor, voltage-drop,
-        transfer-rating, chain, and branch:SPACE for each circuit.
+        transfer-rating, chain, running, and branch:SPACE for each circuit.
         With --json, one object on standard output; docs/calculation.md names every field.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
         """;
@@ -77,7 +77,7 @@ internal sealed class CalcVerb : Verb
         {
             var known = assessment.Figures;
             streams.Error.WriteLine(DisplayText.Clean(
-                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)} The figures are {string.Join(", ", known)}."));
+                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)}. The figures are {string.Join(", ", known)}."));
             return ExitCode.Unusable;
         }
 

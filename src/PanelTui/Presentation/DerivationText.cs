@@ -12,13 +12,19 @@ internal static class DerivationText
     public static IEnumerable<string> Of(Derivation derivation) =>
         derivation.Steps.Select(Line).Prepend(DisplayText.Clean(derivation.Title));
 
-    private static string Line(DerivationStep step)
+    /// <summary>The value of a step with its unit, rounded for show.</summary>
+    public static string Value(DerivationStep step)
     {
         var decimals = step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
+        return Shown.Rounded(step.Value, decimals, step.Unit);
+    }
+
+    private static string Line(DerivationStep step)
+    {
         var where = step.Spaces.IsEmpty ? "" : $"  (space {string.Join(", ", step.Spaces)})";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"  {Padded(DisplayText.Clean(step.Label))} {Shown.Rounded(step.Value, decimals, step.Unit),12}   {step.Cite}{where}");
+            $"  {Padded(DisplayText.Clean(step.Label))} {Value(step),12}   {step.Cite}{where}");
     }
 
     /// <summary>To a common column where it is short enough; a long label is never cut.</summary>

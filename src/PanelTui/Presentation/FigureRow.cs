@@ -5,6 +5,9 @@ internal readonly record struct FigureRow(string Label, string Value, Tone Tone 
 {
     public static readonly FigureRow Gap = new("", "");
 
+    /// <summary>The name under which it can be asked how it came about.</summary>
+    public string? Figure { get; init; }
+
     /// <summary>The label to the left, the value to the right edge; a row too long for both drops blanks, then cuts the label.</summary>
     public TextRun In(int columns)
     {
