@@ -19,6 +19,7 @@ internal static class BalanceWriting
             var file = ScheduleFile.Load(path);
             var snapshot = Snapshot.Of(file.Source);
             if (snapshot.Schedule is null || !HasSameSpaces(snapshot, frontier)) return $"{path} was changed while the plan was made; nothing was written.";
+            if (BalanceCheck.WhyNot(snapshot.Schedule, plan.Hops) is { } reason) return $"{path}: {reason}";
             var done = MoveCircuits.In(snapshot, plan.Hops, BalanceWords.Title(plan, frontier.Now));
             if (!done.IsPossible) return $"{path}: {done.Refusal}";
             ScheduleFile.Save(path, done.After.Source, file.State);

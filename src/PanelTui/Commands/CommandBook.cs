@@ -25,6 +25,7 @@ internal static class CommandBook
         new WhyCommand(),
         new NextFindingCommand(),
         new FindingsCommand(),
+        new BalanceCommand(),
         new RemoveCommand(),
         new CopyBreakerCommand(),
         new PutCopyCommand(),

@@ -45,7 +45,8 @@ internal static class BalanceWords
         { IsRing: true, Moves.Length: 2 } => "two breakers change places with their wires",
         { IsRing: true } => $"{Shown.Exactly(step.Moves.Length)} breakers change places in a ring, with their wires",
         { Moves: [{ Circuit.Space.IsHalf: true }] } => "one wire goes to another tandem half, or its breaker with it",
-        _ => "one breaker goes to open spaces with its wire",
+        { Moves: [{ Circuit.Breaker.Poles: 1 }] } => "one breaker goes to an open space with its wire",
+        _ => "one breaker goes to open spaces with its wires",
     };
 
     /// <summary>`3 (B)` or `2-4 (A-B)`.</summary>
