@@ -11,7 +11,7 @@ internal sealed class BalanceCommand : EditorCommand
 
     public override string KeyName => "b";
 
-    public override string Title => "Better balance, fewest moves first";
+    public override string Title => "Find a better balance";
 
     public override EditorMode Modes => EditorMode.Face;
 

@@ -7,7 +7,7 @@ namespace PanelTui.Editing;
 internal sealed class BalanceLookout : IDisposable
 {
     /// <summary>A search as long as this is not waited for.</summary>
-    private const int Unnoticed = 40;
+    private const int Unnoticed = 80;
 
     private readonly CancellationTokenSource _stop = new(TimeSpan.FromSeconds(10));
     private readonly Task _search;
