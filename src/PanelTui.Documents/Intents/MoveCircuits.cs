@@ -9,12 +9,13 @@ namespace PanelTui.Documents.Intents;
 /// <summary>Hangs breakers into other spaces, all in one step: nothing but their `space` changes.</summary>
 public static class MoveCircuits
 {
-    public static Intended In(Snapshot snapshot, IEnumerable<Hop> hops)
+    /// <param name="title">What undo will call it; nothing for one made of the moves.</param>
+    public static Intended In(Snapshot snapshot, IEnumerable<Hop> hops, string? title = null)
     {
         var moves = hops.ToList();
         var steps = moves.Select(hop => (Func<YamlTree, TextChange>)(tree => YamlEditor.SetScalar(
             tree, PathOf(hop.Ordinal), new($"{hop.To}", ScalarKind.Plain))));
-        return Attempt.Of(snapshot, TitleOf(snapshot, moves), [.. steps]);
+        return Attempt.Of(snapshot, title ?? TitleOf(snapshot, moves), [.. steps]);
     }
 
     private static YamlPath PathOf(int ordinal) => Places.Circuit(ordinal).Then(CircuitFields.Space.Key);

@@ -25,6 +25,7 @@ internal static class CircuitReader
             IsSpare = circuit.Value(CircuitFields.Spare) ?? false,
             Multiwire = circuit.Object(CircuitFields.Multiwire),
             Tied = circuit.Value(CircuitFields.Tied) ?? false,
+            Fixed = circuit.Value(CircuitFields.Fixed) ?? false,
             Standby = circuit.Value(CircuitFields.Standby) ?? true,
             MovedFrom = circuit.Object(CircuitFields.MovedFrom),
             NeutralMoved = circuit.Value(CircuitFields.NeutralMoved),

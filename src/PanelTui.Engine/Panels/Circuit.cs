@@ -34,6 +34,9 @@ public sealed record Circuit
     /// <summary>Whether the handles of its one-pole breakers are tied together.</summary>
     public bool Tied { get; init; }
 
+    /// <summary>Whether it stays in its space: back-fed, interlocked, or its wires reach nowhere else.</summary>
+    public bool Fixed { get; init; }
+
     /// <summary>Whether it runs on the standby source unless a scenario says otherwise.</summary>
     public bool Standby { get; init; } = true;
 

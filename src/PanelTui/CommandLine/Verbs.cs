@@ -10,6 +10,7 @@ internal static class Verbs
         new NewVerb(),
         new CheckVerb(),
         new CalcVerb(),
+        new BalanceVerb(),
         new RulesVerb(),
         new CompletionsVerb(),
         new InfoVerb(),

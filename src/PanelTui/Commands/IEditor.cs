@@ -38,6 +38,9 @@ internal interface IEditor
     /// <summary>Sends text to the clipboard of whoever sits at the terminal.</summary>
     void CopyText(string text);
 
+    /// <summary>Does something on the screen's thread, soon; asked from any thread.</summary>
+    void Later(Action action);
+
     void Enter(EditorMode mode);
 
     void Leave();

@@ -108,6 +108,8 @@ internal sealed class EditorScreen : Runnable, IEditor
         Refresh();
     }
 
+    public void Later(Action action) => App?.Invoke(action);
+
     public void Leave() => App?.RequestStop(this);
 
     protected override void OnFrameChanged(in Rectangle frame)

@@ -31,10 +31,13 @@ internal sealed class OpenPages(Session session, Func<Page, Size> body)
 
     public void Close()
     {
-        if (_pages.Count > 0) _pages.Pop();
+        if (_pages.TryPop(out var page)) (page as IDisposable)?.Dispose();
     }
 
-    public void CloseAll() => _pages.Clear();
+    public void CloseAll()
+    {
+        while (_pages.Count > 0) Close();
+    }
 
     public void Walk(int rows)
     {

@@ -42,6 +42,12 @@ internal static class CircuitFields
     public static readonly ValueField<bool> Tied = new("circuits[].tied", Forms.YesNo, "yes",
         "Whether the handles of one-pole breakers are tied together") { Default = "no" };
 
+    public static readonly ValueField<bool> Fixed = new("circuits[].fixed", Forms.YesNo, "yes",
+        "Whether it stays in its space when a better balance is looked for: back-fed, interlocked, wires too short")
+    {
+        Default = "no",
+    };
+
     public static readonly ValueField<bool> Standby = new("circuits[].standby", Forms.YesNo, "no",
         "Whether it runs on the standby source where a scenario does not say otherwise") { Default = "yes" };
 
@@ -63,7 +69,7 @@ internal static class CircuitFields
 
     public static readonly ImmutableArray<Field> All =
     [
-        Id, Space, Name, Breaker, Poles, Protection, Wire, Length, Spare, Multiwire, Tied, Standby,
+        Id, Space, Name, Breaker, Poles, Protection, Wire, Length, Spare, Multiwire, Tied, Fixed, Standby,
         MovedFrom, NeutralMoved, Verified, Places, Loads,
     ];
 }

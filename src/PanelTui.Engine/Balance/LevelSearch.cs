@@ -1,0 +1,125 @@
+namespace PanelTui.Engine.Balance;
+
+/// <summary>Looks at every set of so many moves that could beat the best plan so far: two halves of it that meet in the middle.</summary>
+internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables tables, Packing packing, Incumbents best, CancellationToken stop)
+{
+    /// <summary>Sets that need others to make room wait for their number of moves; more than this are not kept.</summary>
+    private const int MostWaiting = 200_000;
+
+    private readonly SortedDictionary<int, List<Candidate>> _waiting = [];
+    private readonly Dictionary<int, SetPairs> _sorted = [];
+
+    private readonly short[] _noFlow = new short[loads.Legs];
+
+    private readonly record struct Candidate(double Percent, int FirstCost, int First, int SecondCost, int Second);
+
+    public bool HasWaiting => _waiting.Count > 0;
+
+    /// <summary>Whether everything was looked at; not where the tables grew too large or the search was stopped.</summary>
+    public bool Search(int moves)
+    {
+        if (!TryWaiting(moves)) return false;
+        var half = (moves + 1) / 2;
+        for (var first = half; first <= Math.Min(moves, half + StayingPut.LargestGroup - 1); first++)
+            if (!Join(first, moves - first, half)) return false;
+        return !stop.IsCancellationRequested;
+    }
+
+    /// <summary>The waiting sets, best first: the first that fits makes most of the others pointless.</summary>
+    private bool TryWaiting(int moves)
+    {
+        if (!_waiting.Remove(moves, out var waiting)) return true;
+        foreach (var candidate in waiting.OrderBy(candidate => candidate.Percent))
+        {
+            if (!best.Betters(candidate.Percent, moves)) break;
+            if (!Try(candidate, moves)) return false;
+        }
+        return true;
+    }
+
+    /// <param name="half">A first half is shortest: without its last option it is below this, so each set comes up once.</param>
+    private bool Join(int firstCost, int secondCost, int half)
+    {
+        if (tables.Of(firstCost, stop) is not { } firsts || tables.Of(secondCost, stop) is not { } seconds) return false;
+        var pairs = secondCost == 0 ? null : Sorted(secondCost, seconds);
+        for (var first = 0; first < firsts.Count; first++)
+        {
+            if ((first & 255) == 0 && stop.IsCancellationRequested) return false;
+            var link = firsts.Links[first];
+            if (link.RestCost >= half || tables.Pieces[link.First].Twin) continue;
+            var looked = pairs is null
+                ? Look(new Candidate(loads.PercentWith(firsts.SumsAt(first)), firstCost, first, 0, 0), firsts.FlowAt(first), _noFlow)
+                : JoinOne(firsts, firstCost, first, seconds, secondCost, pairs);
+            if (!looked) return false;
+        }
+        return true;
+    }
+
+    private SetPairs Sorted(int cost, MoveSets sets)
+    {
+        if (!_sorted.TryGetValue(cost, out var pairs)) _sorted[cost] = pairs = new SetPairs(sets);
+        return pairs;
+    }
+
+    private bool JoinOne(MoveSets firsts, int firstCost, int first, MoveSets seconds, int secondCost, SetPairs pairs)
+    {
+        var sums = firsts.SumsAt(first);
+        var flow = firsts.FlowAt(first);
+        var moves = firstCost + secondCost;
+        Span<long> together = stackalloc long[loads.Width];
+        foreach (var (_, from, to) in pairs.Runs)
+        {
+            var extra = loads.Legs == 2 ? room.ExtraMoves(flow, seconds.FlowAt(pairs.At(from))) : 0;
+            if (extra < 0) continue;
+            var (low, high) = Window(sums[0], moves + extra);
+            for (var place = pairs.From(low, from, to); place < to; place++)
+            {
+                var second = pairs.At(place);
+                if (seconds.Sums[second * seconds.Width] > high) break;
+                if (!tables.Follows(firsts.Links[first], seconds.Links[second].First, seconds.Links[second].FirstOption)) continue;
+                for (var at = 0; at < together.Length; at++) together[at] = sums[at] + seconds.Sums[(second * seconds.Width) + at];
+                var candidate = new Candidate(loads.PercentWith(together), firstCost, first, secondCost, second);
+                if (!Look(candidate, flow, seconds.FlowAt(second))) return false;
+                (low, high) = Window(sums[0], moves + extra);
+            }
+        }
+        return true;
+    }
+
+    /// <summary>Where the first leg of the first row must end up to beat the best plan of so many moves.</summary>
+    private (long Low, long High) Window(long already, int moves)
+    {
+        if (loads.Weights[0] == 0) return (long.MinValue, long.MaxValue);
+        var off = best.At(moves) / loads.Weights[0];
+        var target = loads.Totals[0] - (loads.Legs * (loads.Now[0] + already));
+        return ((long)Math.Floor((target - off) / loads.Legs), (long)Math.Ceiling((target + off) / loads.Legs));
+    }
+
+    private bool Look(Candidate candidate, ReadOnlySpan<short> flow, ReadOnlySpan<short> otherFlow)
+    {
+        var moves = candidate.FirstCost + candidate.SecondCost;
+        if (!best.Betters(candidate.Percent, moves)) return true;
+        var extra = room.ExtraMoves(flow, otherFlow);
+        return extra < 0 || !best.Betters(candidate.Percent, moves + extra) || Try(candidate, moves + extra);
+    }
+
+    private bool Try(Candidate candidate, int budget)
+    {
+        var options = tables.Chosen(candidate.FirstCost, candidate.First).Concat(tables.Chosen(candidate.SecondCost, candidate.Second));
+        if (packing.Find(options, budget, stop) is { } plan)
+        {
+            best.Take(candidate.Percent, plan);
+            return true;
+        }
+        if (stop.IsCancellationRequested) return false;
+        return Wait(candidate, budget + 1);
+    }
+
+    private bool Wait(Candidate candidate, int moves)
+    {
+        if (!best.Betters(candidate.Percent, moves)) return true;
+        if (!_waiting.TryGetValue(moves, out var waiting)) _waiting[moves] = waiting = [];
+        waiting.Add(candidate);
+        return waiting.Count < MostWaiting;
+    }
+}

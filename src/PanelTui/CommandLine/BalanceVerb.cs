@@ -1,0 +1,98 @@
+using System.CommandLine;
+using System.Globalization;
+using PanelTui.Engine.Balance;
+using PanelTui.Engine.Panels;
+using PanelTui.Presentation;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>`paneltui balance FILE`: which breakers to move, fewest first.</summary>
+internal sealed class BalanceVerb : Verb
+{
+    public override string Name => "balance";
+
+    public override string Summary => "which breakers to move for even legs, fewest moves first";
+
+    public override string Page => """
+        Find the fewest moves that make the legs more even, with proof: the best with one
+        move, with two, and so on. What has several poles, shares a neutral or sits in a
+        tandem keeps its rules; what is marked fixed: yes stays.
+
+        Usage:
+          paneltui balance FILE [--moves N] [--by WHAT] [--seconds N] [--json] [--write]
+
+        Examples:
+          paneltui balance shed.panel.yaml
+          paneltui balance shed.panel.yaml --moves 2 --by scenario 'Harvest night'
+          paneltui balance shed.panel.yaml --moves 2 --write
+
+        WHAT: connected (the default), demand, worst (the most uneven scenario), or
+        scenario NAME. Without --moves the best plan of all is shown.
+        --write changes the spaces in FILE and nothing else; the panel itself is yours.
+        Exit codes: 0 done, 2 the file cannot be read or written, or WHAT is not in it.
+        """;
+
+    protected override void Describe(Command command, Streams streams)
+    {
+        var file = new Argument<string?>("FILE") { Arity = ArgumentArity.ZeroOrOne, Description = "a schedule; - for standard input" };
+        var moves = new Option<int?>("--moves") { Description = "the plan of at most so many moves" };
+        var by = new Option<string[]>("--by") { Arity = new ArgumentArity(1, 2), AllowMultipleArgumentsPerToken = true };
+        var seconds = new Option<double?>("--seconds") { Description = "how long to look for proof; 1 where not given" };
+        var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
+        var write = new Option<bool>("--write") { Description = "write the plan's spaces into the file" };
+        command.Add(file);
+        foreach (var option in (Option[])[moves, by, seconds, json, write]) command.Add(option);
+        command.SetAction(parsed =>
+        {
+            var words = parsed.GetValue(by) ?? [];
+            var wanted = new BalanceRequest(
+                parsed.GetValue(file) ?? (words is [not "scenario", var last] ? last : null), words is ["scenario", var name] ? name : null,
+                words.FirstOrDefault("connected"), parsed.GetValue(moves), parsed.GetValue(seconds) ?? 1, parsed.GetValue(json), parsed.GetValue(write));
+            return Run(wanted, streams);
+        });
+    }
+
+    private static int Run(BalanceRequest wanted, Streams streams)
+    {
+        if (wanted.WhyNot is { } refused) return Refuse(refused, streams);
+        var input = ScheduleInput.Read(wanted.File!, streams);
+        if (input.Problem is { } problem) return Refuse(problem, streams);
+        if (input.Snapshot!.Assessment is not { } assessment)
+        {
+            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.IsError))
+                streams.Error.WriteLine(CheckReport.Line(input.Name, input.Snapshot, wrong));
+            return ExitCode.Unusable;
+        }
+
+        if (BalanceGauge.WhyNot(assessment.Schedule, wanted.By) is { } reason) return Refuse($"paneltui: {reason}", streams);
+        var frontier = Search(assessment.Schedule, wanted);
+        var plan = frontier.AtMost(wanted.Moves ?? int.MaxValue);
+        var refusal = wanted.Write ? BalanceWriting.Write(wanted.File!, frontier, plan) : null;
+        if (refusal is not null) return Refuse(refusal, streams);
+        if (wanted.AsJson) streams.Out.WriteLine(BalanceJson.Of(frontier, plan));
+        else foreach (var line in Lines(frontier, plan, wanted)) streams.Out.WriteLine(line);
+        return ExitCode.Clean;
+    }
+
+    private static IEnumerable<string> Lines(BalanceFrontier frontier, BalancePlan plan, BalanceRequest wanted)
+    {
+        foreach (var line in BalanceText.Of(frontier, plan)) yield return line;
+        if (plan.Moves == 0) yield break;
+        yield return "";
+        yield return DisplayText.Clean(wanted.Write
+            ? $"Wrote {wanted.File}: {BalanceWords.Moves(plan.Moves)}. The panel itself has yet to follow."
+            : $"Nothing was written; --moves {plan.Moves.ToString(CultureInfo.InvariantCulture)} --write puts this plan into the file.");
+    }
+
+    private static BalanceFrontier Search(Schedule schedule, BalanceRequest wanted)
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(wanted.Seconds));
+        return BalanceSearch.Of(schedule, wanted.By, null, stop.Token);
+    }
+
+    private static int Refuse(string reason, Streams streams)
+    {
+        streams.Error.WriteLine(DisplayText.Clean(reason));
+        return ExitCode.Unusable;
+    }
+}
