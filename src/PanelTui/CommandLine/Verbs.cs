@@ -11,5 +11,6 @@ internal static class Verbs
         new CheckVerb(),
         new CalcVerb(),
         new RulesVerb(),
+        new PrintVerb(),
     ];
 }

@@ -12,13 +12,15 @@ internal static class DerivationText
     public static IEnumerable<string> Of(Derivation derivation) =>
         derivation.Steps.Select(Line).Prepend(DisplayText.Clean(derivation.Title));
 
+    /// <summary>How many decimals a step is shown with: powers to the volt-ampere.</summary>
+    public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
+
     private static string Line(DerivationStep step)
     {
-        var decimals = step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
         var where = step.Spaces.IsEmpty ? "" : $"  (space {string.Join(", ", step.Spaces)})";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"  {Padded(DisplayText.Clean(step.Label))} {Shown.Rounded(step.Value, decimals, step.Unit),12}   {step.Cite}{where}");
+            $"  {Padded(DisplayText.Clean(step.Label))} {Shown.Rounded(step.Value, DecimalsOf(step), step.Unit),12}   {step.Cite}{where}");
     }
 
     /// <summary>To a common column where it is short enough; a long label is never cut.</summary>
