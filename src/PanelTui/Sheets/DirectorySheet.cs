@@ -45,7 +45,7 @@ internal static class DirectorySheet
         var panel = schedule.Panel;
         yield return ("Location", PanelWords.Or(panel.Location, "not stated"));
         yield return ("System", $"{panel.System}; bus {PanelWords.Stated(panel.Bus)}; main {panel.Main?.ToString() ?? "not stated"}");
-        yield return ("Fed from", PanelWords.Or(panel.FedFrom, "not stated (panel.fed_from)"));
+        yield return ("Fed from", PanelWords.Or(panel.FedFrom, PanelWords.ToFillIn));
         if (schedule.Source is { } source)
         {
             var where = source.Location.Length == 0 ? "" : $", {source.Location}";
@@ -65,8 +65,8 @@ internal static class DirectorySheet
         return dates switch
         {
             [] => "no circuit yet",
-            [var first, .., var last] when first != last => $"{count}, {PanelWords.Date(first)} to {PanelWords.Date(last)}; * is not verified",
-            [var only, ..] => $"{count}, {PanelWords.Date(only)}; * is not verified",
+            [var first, .., var last] when first != last => $"{count}, {PanelWords.Date(first)} to {PanelWords.Date(last)}",
+            [var only, ..] => $"{count}, {PanelWords.Date(only)}",
         };
     }
 
@@ -93,7 +93,7 @@ internal static class DirectorySheet
     {
         var section = Section.In(schedule.Code.Edition);
         return $"{section}: every circuit by its clear and specific purpose, spares and open spaces too. "
-            + "* nobody wrote down that it was checked at the panel.";
+            + "An asterisk: nobody wrote down that it was checked at the panel.";
     }
 
     private static IEnumerable<FaceCell> Cells(Face face) => face.Lines

@@ -14,6 +14,7 @@ internal static class LabelSheet
     private const double PointsPerMillimetre = 72 / 25.4;
     private const double Gap = 8;
     private const int Columns = 2;
+    private const double Margin = 6;
 
     /// <summary>Common practice, no source: long enough for a name, short enough for a panel's dead front.</summary>
     private const double Length = 80 * PointsPerMillimetre;
@@ -59,17 +60,27 @@ internal static class LabelSheet
 
     private static void Label(Sketch sketch, double x, double y, double height, Circuit circuit, PanelSystem system)
     {
-        const double Margin = 6;
-        var (large, small) = (height * 0.36, height * 0.26);
-        var number = PanelWords.Spaces(circuit.Spaces);
-        var numberWidth = Typeface.Width(number, large, bold: true);
+        var (large, small) = (height * 0.36, height * 0.24);
+        var (number, breaker) = (PanelWords.Spaces(circuit.Spaces), Second(circuit, system));
+        var left = Math.Max(Typeface.Width(number, large, bold: true), Typeface.Width(breaker, small));
         sketch.Box(x, y, Length, height, Shade.Paper, weight: 0.5);
         sketch.Text(x + Margin, y + (height * 0.45), number, large, bold: true);
-        var room = Length - numberWidth - (3 * Margin);
-        var name = PanelWords.Purpose(circuit);
-        var size = Math.Clamp(large * room / Math.Max(1, Typeface.Width(name, large, bold: true)), small, large);
-        sketch.Text(x + Length - Margin, y + (height * 0.45), name, size, bold: true, align: Align.Right, room: room);
-        sketch.Text(x + Margin, y + (height * 0.84), Second(circuit, system), small, room: Length - (2 * Margin));
+        sketch.Text(x + Margin, y + (height * 0.84), breaker, small);
+        var (lines, size) = Fitted(PanelWords.Purpose(circuit), Length - left - (3 * Margin), height);
+        var top = y + ((height - (lines.Count * size * 1.15)) / 2);
+        for (var at = 0; at < lines.Count; at++)
+            sketch.Text(x + Length - Margin, top + (size * (0.92 + (at * 1.15))), lines[at], size, bold: true, align: Align.Right);
+    }
+
+    /// <summary>The name in the largest letters whose lines the label has room for.</summary>
+    private static (List<string> Lines, double Size) Fitted(string name, double room, double height)
+    {
+        const double Step = 0.92;
+        for (var size = height * 0.36; ; size *= Step)
+        {
+            var lines = Typeface.Wrap(name, room, size, bold: true).ToList();
+            if (lines.Count * size * 1.15 <= height * 0.92) return (lines, size);
+        }
     }
 
     private static string Second(Circuit circuit, PanelSystem system) =>

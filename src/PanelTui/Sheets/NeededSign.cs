@@ -40,7 +40,7 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
     private static NeededSign? Supply(Schedule schedule)
     {
         if (schedule.Code.Occupancy == Occupancy.Dwelling) return null;
-        var normal = PanelWords.Or(schedule.Panel.FedFrom, "____________________");
+        var normal = PanelWords.Or(schedule.Panel.FedFrom, PanelWords.ToFillIn);
         var standby = schedule.Source is { } source ? $" AND FROM {Named(source)}" : "";
         return new NeededSign("at the panel", $"FED FROM {normal}{standby}", SupplySection, false);
     }
@@ -59,6 +59,6 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
     private static string Named(StandbySource source)
     {
         var kind = source.Kind == SourceKind.Generator ? "GENERATOR" : "INVERTERS WITH BATTERIES";
-        return $"{kind}, {PanelWords.Or(source.Location, "AT ____________________")}";
+        return $"{kind}, {PanelWords.Or(source.Location, $"AT {PanelWords.ToFillIn}")}";
     }
 }

@@ -7,6 +7,9 @@ namespace PanelTui.Sheets;
 /// <summary>What several sheets say of a panel and its breakers.</summary>
 internal static class PanelWords
 {
+    /// <summary>Room for a pen where the file says nothing.</summary>
+    public const string ToFillIn = "____________________";
+
     public static string NameOf(Panel panel) => panel.Name.Length == 0 ? "Panel without a name" : panel.Name;
 
     public static string Date(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";

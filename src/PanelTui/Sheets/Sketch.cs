@@ -35,9 +35,14 @@ internal sealed class Sketch
         _marks.Add(new Mark.Stroke([.. points]));
     }
 
-    /// <summary>One line of text, cut with an ellipsis where it is wider than there is room.</summary>
-    public void Text(double x, double y, string text, double size = 8, bool bold = false, Align align = Align.Left, double room = double.MaxValue) =>
-        _marks.Add(new Mark.Letters(new Point(x, y), Typeface.Cut(text, room, size, bold), size, bold, align));
+    /// <summary>One line of text: somewhat smaller where it is wider than there is room, then cut with an ellipsis.</summary>
+    public void Text(double x, double y, string text, double size = 8, bool bold = false, Align align = Align.Left, double room = double.MaxValue)
+    {
+        const double Smallest = 0.75;
+        var wide = Typeface.Width(Presentation.DisplayText.Clean(text), size, bold);
+        var fitted = wide <= room ? size : Math.Max(size * Smallest, size * room / wide);
+        _marks.Add(new Mark.Letters(new Point(x, y), Typeface.Cut(text, room, fitted, bold), fitted, bold, align));
+    }
 
     /// <summary>Several lines, the first on the base line given.</summary>
     public void Lines(double x, double y, IEnumerable<string> lines, double size = 8, Align align = Align.Left, double room = double.MaxValue)

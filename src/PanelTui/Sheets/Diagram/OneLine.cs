@@ -38,8 +38,9 @@ internal sealed class OneLine(Schedule schedule)
         _sketch.Lines(72, 66, ["bond and electrode", "at the service"], 7, Align.Right, 70);
         Symbols.BreakerDown(_sketch, Normal, 86);
         _sketch.Lines(Normal + 14, 96, ["feeder device", PanelWords.Stated(schedule.Feeder?.Ocpd)]);
-        _sketch.Line(Normal, 110, Normal, TransferTop + 12);
-        _sketch.Line(Normal, TransferTop + 12, Centre - 40, TransferTop + 12);
+        _sketch.Line(Normal, 110, Normal, TransferTop - 12);
+        _sketch.Line(Normal, TransferTop - 12, Centre - 40, TransferTop - 12);
+        _sketch.Line(Centre - 40, TransferTop - 12, Centre - 40, TransferTop + 12);
     }
 
     private void StandbySupply()
@@ -62,8 +63,9 @@ internal sealed class OneLine(Schedule schedule)
         _sketch.Lines(Standby + 14, 96, ["source's breaker", PanelWords.Stated(source.Ocpd)]);
         _sketch.Line(Standby, 110, Standby, 124);
         Inlet(source);
-        _sketch.Line(Standby, 144, Standby, TransferTop + 12);
-        _sketch.Line(Standby, TransferTop + 12, Centre + 40, TransferTop + 12);
+        _sketch.Line(Standby, 144, Standby, TransferTop - 12);
+        _sketch.Line(Standby, TransferTop - 12, Centre + 40, TransferTop - 12);
+        _sketch.Line(Centre + 40, TransferTop - 12, Centre + 40, TransferTop + 12);
     }
 
     private static IEnumerable<string> Named(StandbySource source) =>
@@ -100,12 +102,12 @@ internal sealed class OneLine(Schedule schedule)
 
     private void Transfer()
     {
-        _sketch.Box(Centre - 62, TransferTop, 124, TransferEnd - TransferTop, dashed: schedule.Transfer is null);
+        _sketch.Box(Centre - 62, TransferTop, 176, TransferEnd - TransferTop, dashed: schedule.Transfer is null);
         if (schedule.Transfer?.Kind == TransferKind.Interlock) Interlock();
         else Symbols.ChangeOver(_sketch, Centre, TransferTop + 12, 40, 42);
         _sketch.Line(Centre, TransferTop + 54, Centre, TransferEnd);
         NeutralPole();
-        _sketch.Lines(Centre + 70, TransferTop + 30, SupplyWords.Transfer(schedule.Transfer), room: Width - Centre - 74);
+        _sketch.Lines(Centre + 122, TransferTop + 30, SupplyWords.Transfer(schedule.Transfer), room: Width - Centre - 126);
     }
 
     /// <summary>Two breakers, of which the dashed link lets only one be closed.</summary>
@@ -123,12 +125,20 @@ internal sealed class OneLine(Schedule schedule)
         _sketch.Text(Centre, TransferTop + 21, "interlock", 7, align: Align.Middle);
     }
 
+    /// <summary>Beside the lines: a contact of its own where the neutral is switched, else a conductor that goes through.</summary>
     private void NeutralPole()
     {
-        const double X = Centre - 104;
-        _sketch.Text(X, TransferTop + 36, "N", 8, bold: true, align: Align.Middle);
-        if (schedule.Transfer?.SwitchesNeutral == true) Symbols.ChangeOver(_sketch, X, TransferTop + 42, 12, 14);
-        else _sketch.Line(X - 12, TransferTop + 48, X + 12, TransferTop + 48, 1.6, dashed: schedule.Transfer?.SwitchesNeutral is null);
+        const double X = Centre + 88;
+        _sketch.Text(X, TransferTop + 14, "N", 8, bold: true, align: Align.Middle);
+        if (schedule.Transfer?.SwitchesNeutral == true)
+        {
+            Symbols.ChangeOver(_sketch, X, TransferTop + 24, 12, 20);
+            _sketch.Line(Centre - 18, TransferTop + 34, X - 6, TransferTop + 34, dashed: true);
+            _sketch.Line(X, TransferTop + 44, X, TransferEnd - 6);
+            return;
+        }
+
+        _sketch.Line(X, TransferTop + 18, X, TransferEnd - 6, 1.6, dashed: schedule.Transfer?.SwitchesNeutral is null);
     }
 
     private void Feeder()

@@ -1,4 +1,5 @@
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Sheets.Diagram;
 
@@ -34,7 +35,7 @@ internal static class SupplyWords
     public static IEnumerable<string> Feeder(Feeder? feeder)
     {
         yield return feeder?.Conductor is { } wire ? $"feeder {wire}" : "feeder, conductor not stated";
-        yield return feeder?.Length is { } length ? $"{length} one way" : "length not stated";
+        yield return feeder?.Length is { } length ? $"{Shown.Exactly(decimal.Round(length.Value, 1))} ft one way" : "length not stated";
     }
 
     public static IEnumerable<string> Transfer(TransferEquipment? transfer)

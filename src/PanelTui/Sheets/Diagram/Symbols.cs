@@ -23,7 +23,7 @@ internal static class Symbols
         sketch.Circle(x + (way * 18), y, 1, Shade.Ink);
         sketch.Line(x + (way * 18), y, x + (way * 34), y);
         for (var pole = 0; pole < poles && poles > 1; pole++)
-            sketch.Line(x + (way * 23) + (pole * way * 3), y + 3, x + (way * 23) + (pole * way * 3) + 2.5, y - 3, 0.8);
+            sketch.Line(x + (way * 25) + (pole * way * 3) - 1, y + 3, x + (way * 25) + (pole * way * 3) + 1.5, y - 3, 0.8);
     }
 
     /// <summary>A supply of alternating current: a circle with a wave, its lead at the foot.</summary>
