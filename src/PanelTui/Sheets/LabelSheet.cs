@@ -94,7 +94,7 @@ internal static class LabelSheet
         Legs(circuit, system),
         PanelWords.Of(circuit.Breaker),
         PanelWords.Purpose(circuit),
-        $"{PanelWords.Spaces(circuit.Spaces)}  {PanelWords.Purpose(circuit)}",
+        $"{PanelWords.Spaces(circuit.Spaces)} · {PanelWords.Purpose(circuit)}",
         Second(circuit, system),
     ];
 }

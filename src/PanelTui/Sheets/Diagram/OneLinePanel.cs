@@ -59,7 +59,7 @@ internal sealed class OneLinePanel(Schedule schedule, Sketch sketch)
     private static string Named(Circuit circuit, bool toTheRight)
     {
         var (breaker, number, name) = ($"{circuit.Breaker.Rating}", $"{circuit.Space}", PanelWords.Purpose(circuit));
-        return toTheRight ? $"{breaker}  {number}  {name}" : $"{name}  {number}  {breaker}";
+        return toTheRight ? $"{breaker} · {number} · {name}" : $"{name} · {number} · {breaker}";
     }
 
     private void Bond(double y)
