@@ -13,6 +13,10 @@ internal static class PanelReader
         {
             Name = panel.Object(PanelFields.Name) ?? "",
             Location = panel.Object(PanelFields.Location) ?? "",
+            FedFrom = panel.Object(PanelFields.FedFrom) ?? "",
+            Revision = panel.Object(PanelFields.Revision) ?? "",
+            Revised = panel.Value(PanelFields.Revised),
+            VerifiedBy = panel.Object(PanelFields.VerifiedBy) ?? "",
             System = panel.Required(PanelFields.System, PanelSystem.SplitPhase),
             Spaces = spaces,
             Bus = panel.Value(PanelFields.Bus),

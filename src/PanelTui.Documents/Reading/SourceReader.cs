@@ -9,6 +9,7 @@ internal static class SourceReader
     public static StandbySource Read(MappingReader source) => new()
     {
         Kind = source.Required(SourceFields.Kind, SourceKind.Generator),
+        Location = source.Object(SourceFields.Location) ?? "",
         Arrangement = source.Value(SourceFields.Arrangement) ?? SourceArrangement.OneUnit,
         Continuous = source.Value(SourceFields.Continuous),
         ContinuousPerLeg = source.Value(SourceFields.ContinuousPerLeg),

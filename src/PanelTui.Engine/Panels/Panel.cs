@@ -10,6 +10,18 @@ public sealed record Panel
 
     public string Location { get; init; } = "";
 
+    /// <summary>What feeds it on the normal supply, in the user's own words.</summary>
+    public string FedFrom { get; init; } = "";
+
+    /// <summary>The revision of the schedule, as its owner counts them.</summary>
+    public string Revision { get; init; } = "";
+
+    /// <summary>When the schedule was last revised.</summary>
+    public DateOnly? Revised { get; init; }
+
+    /// <summary>Who checked the circuits at the panel.</summary>
+    public string VerifiedBy { get; init; } = "";
+
     public required PanelSystem System { get; init; }
 
     /// <summary>Physical breaker spaces, 1 to <see cref="SpaceNumber.Most"/>.</summary>

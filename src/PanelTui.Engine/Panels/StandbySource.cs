@@ -32,6 +32,9 @@ public sealed record StandbySource
 {
     public required SourceKind Kind { get; init; }
 
+    /// <summary>Where it stands, in the user's own words: the sign at the service names it.</summary>
+    public string Location { get; init; } = "";
+
     public SourceArrangement Arrangement { get; init; } = SourceArrangement.OneUnit;
 
     /// <summary>What it may carry in all, as a generator's plate says.</summary>

@@ -30,7 +30,7 @@ internal sealed class HelpPage(string page, TextWriter output) : SynchronousComm
           -h, --help       this page; `paneltui COMMAND --help` for a command's own
           --version        the program's version
 
-        Without a terminal, check, calc and new work; - as FILE reads standard input.
+        Without a terminal, check, calc, print, new work; - as FILE reads standard input.
         Exit codes: 0 nothing at error level, 1 errors found, 2 file or command line not
         usable, 70 a fault of this program, 128+n ended by signal n.
 

@@ -3,12 +3,16 @@ namespace PanelTui.CommandLine;
 /// <summary>Where a verb reads and writes: data on <paramref name="Out"/>, messages on <paramref name="Error"/>.</summary>
 internal sealed record Streams(Func<Stream> In, TextWriter Out, TextWriter Error)
 {
+    public static Streams OfThisProcess { get; } = new(Console.OpenStandardInput, Console.Out, Console.Error)
+    {
+        Person = Console.IsInputRedirected || Console.IsOutputRedirected ? null : () => Console.In,
+        Raw = Console.IsOutputRedirected ? Console.OpenStandardOutput : null,
+    };
+
     /// <summary>Where a person answers questions; nothing where no person sits at both ends.</summary>
     /// <remarks>Opened no sooner than it is needed: the console changes the terminal's mode when it is.</remarks>
     public Func<TextReader>? Person { get; init; }
 
-    public static Streams OfThisProcess { get; } = new(Console.OpenStandardInput, Console.Out, Console.Error)
-    {
-        Person = Console.IsInputRedirected || Console.IsOutputRedirected ? null : () => Console.In,
-    };
+    /// <summary>Standard output for bytes that are no text; nothing where it is a terminal.</summary>
+    public Func<Stream>? Raw { get; init; }
 }

@@ -12,6 +12,7 @@ internal static class Verbs
         new CalcVerb(),
         new BalanceVerb(),
         new RulesVerb(),
+        new PrintVerb(),
         new CompletionsVerb(),
         new InfoVerb(),
     ];

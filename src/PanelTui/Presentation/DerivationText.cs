@@ -12,12 +12,11 @@ internal static class DerivationText
     public static IEnumerable<string> Of(Derivation derivation) =>
         derivation.Steps.Select(Line).Prepend(DisplayText.Clean(derivation.Title));
 
+    /// <summary>How many decimals a step is shown with: powers to the volt-ampere.</summary>
+    public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
+
     /// <summary>The value of a step with its unit, rounded for show.</summary>
-    public static string Value(DerivationStep step)
-    {
-        var decimals = step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
-        return Shown.Rounded(step.Value, decimals, step.Unit);
-    }
+    public static string Value(DerivationStep step) => Shown.Rounded(step.Value, DecimalsOf(step), step.Unit);
 
     private static string Line(DerivationStep step)
     {

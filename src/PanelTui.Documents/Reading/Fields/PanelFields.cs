@@ -14,6 +14,18 @@ internal static class PanelFields
     public static readonly ValueField<string> Location = new("panel.location", Forms.Text, "East wall by the cold room",
         "Where it hangs");
 
+    public static readonly ValueField<string> FedFrom = new("panel.fed_from", Forms.Text, "Service panel, space 14",
+        "What feeds it on the normal supply, and where that is");
+
+    public static readonly ValueField<string> Revision = new("panel.revision", Forms.Text, "C",
+        "The revision of this schedule, as its directory on the door reads");
+
+    public static readonly ValueField<DateOnly> Revised = new("panel.revised", new DateForm(), "2026-11-25",
+        "When this schedule was last revised");
+
+    public static readonly ValueField<string> VerifiedBy = new("panel.verified_by", Forms.Text, "Keeper of the shed",
+        "Who checked the circuits at the panel");
+
     public static readonly ValueField<PanelSystem> System = new("panel.system", Choices.System, "120/240 V 1ph 3W",
         "Its supply: voltages, phases and wires") { IsRequired = true };
 
@@ -46,5 +58,8 @@ internal static class PanelFields
         "Whether neutral and ground are bonded in it, which has its place at the service only");
 
     public static readonly ImmutableArray<Field> All =
-        [Name, Location, System, Spaces, Bus, Main, TandemSpaces, FaultCurrent, Interrupting, Terminals, NeutralBonded];
+    [
+        Name, Location, FedFrom, Revision, Revised, VerifiedBy, System, Spaces, Bus, Main, TandemSpaces,
+        FaultCurrent, Interrupting, Terminals, NeutralBonded,
+    ];
 }

@@ -11,6 +11,9 @@ internal static class SourceFields
     public static readonly ValueField<SourceKind> Kind = new("source.kind", Choices.Source, "inverters",
         "Inverters on batteries, or a generator") { IsRequired = true };
 
+    public static readonly ValueField<string> Location = new("source.location", Forms.Text, "North wall, outside",
+        "Where it stands, as the sign at the service names it");
+
     public static readonly ValueField<SourceArrangement> Arrangement = new(
         "source.arrangement", Choices.Arrangement, "split",
         "split: two 120 V units 180 degrees apart; single: one unit that makes every leg; "
@@ -60,7 +63,7 @@ internal static class SourceFields
 
     public static readonly ImmutableArray<Field> All =
     [
-        Kind, Arrangement, Continuous, ContinuousPerLeg, Surge, SurgePerLeg, SurgeTime,
+        Kind, Location, Arrangement, Continuous, ContinuousPerLeg, Surge, SurgePerLeg, SurgeTime,
         Outlet, Cord, Ocpd, Neutral, Gfci, Battery, Charging, Solar,
     ];
 }

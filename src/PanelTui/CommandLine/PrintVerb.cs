@@ -1,0 +1,55 @@
+using System.CommandLine;
+using PanelTui.Sheets;
+using PanelTui.Sheets.Layout;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>`paneltui print WHAT FILE`: the sheets for the door and the permit folder.</summary>
+internal sealed class PrintVerb : Verb
+{
+    public override string Name => "print";
+
+    public override string Summary => "directory, labels, signs, load sheet, diagram, parts";
+
+    public override string Page => """
+        Write the sheets that go on the door and into the permit folder.
+
+        Usage:
+          paneltui print WHAT FILE [-o OUT] [--format F] [--paper P] [--tape MM] [--force]
+
+        What:
+        {kinds}
+          all        each of them, into the folder OUT
+
+        Examples:
+          paneltui print directory shed.panel.yaml              on the screen
+          paneltui print directory shed.panel.yaml -o door.pdf
+          paneltui print diagram shed.panel.yaml -o one-line.svg
+          paneltui print parts shed.panel.yaml -o parts.csv
+          paneltui print all shed.panel.yaml -o permit --paper a4
+
+        Formats: text, markdown, html, csv, svg, pdf; by the ending of OUT where none is
+        named, and text without OUT. csv is for lists, svg for pictures.
+        Paper: letter (as a rule), a4, pocket (5 by 8 inches, for the door).
+        Tape for labels in millimetres: 9, 12 (as a rule), 18, 24.
+        An existing file is not overwritten without --force.
+        Exit codes: 0 written, 2 the file or the command line is not usable.
+        """.Replace("{kinds}", string.Join('\n', SheetKind.All.Select(kind => $"  {kind.Name,-10} {kind.Summary}")), StringComparison.Ordinal);
+
+    protected override void Describe(Command command, Streams streams)
+    {
+        var what = new Argument<string>("WHAT") { Description = "which sheet, or all" };
+        var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
+        var format = new Option<string?>("--format") { Description = "text, markdown, html, csv, svg or pdf" };
+        var output = new Option<string?>("--output", "-o") { Description = "the file to write; for all, the folder" };
+        var paper = new Option<string>("--paper") { Description = "letter, a4 or pocket", DefaultValueFactory = _ => Paper.Letter.Name };
+        var tape = new Option<int>("--tape") { Description = "the label tape's width in millimetres", DefaultValueFactory = _ => SheetChoices.Default.Tape };
+        var force = new Option<bool>("--force") { Description = "overwrite files that exist" };
+        command.Add(what);
+        command.Add(file);
+        foreach (var option in new Option[] { format, output, paper, tape, force }) command.Add(option);
+        command.SetAction(parsed => new PrintRun(streams).Of(new PrintOrder(
+            parsed.GetRequiredValue(what), parsed.GetRequiredValue(file), parsed.GetValue(format), parsed.GetValue(output),
+            parsed.GetValue(paper)!, parsed.GetValue(tape), parsed.GetValue(force))));
+    }
+}

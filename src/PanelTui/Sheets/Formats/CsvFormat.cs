@@ -1,0 +1,34 @@
+using PanelTui.Presentation;
+
+namespace PanelTui.Sheets.Formats;
+
+/// <summary>A sheet's records as RFC 4180 says; the deference is the last record.</summary>
+internal static class CsvFormat
+{
+    /// <summary>What makes a spreadsheet take a text for a formula, in plain and in wide letters (CWE-1236).</summary>
+    private const string Formula = "=+-@＝＋－＠";
+
+    /// <summary>Nothing for a sheet without records.</summary>
+    public static string? Of(Sheet sheet)
+    {
+        if (sheet.Records is not { } table) return null;
+        IEnumerable<string> lines =
+        [
+            Line(table.Columns.Select(column => new Cell(column.Title))),
+            .. table.Rows.Select(row => Line(row)),
+            Line(table.Columns.Select((_, at) => new Cell(at == 0 ? Sheet.Deference : ""))),
+        ];
+        return string.Concat(lines.Select(line => $"{line}\r\n"));
+    }
+
+    private static string Line(IEnumerable<Cell> cells) => string.Join(',', cells.Select(Of));
+
+    private static string Of(Cell cell)
+    {
+        if (cell.IsNumber) return cell.Text;
+        var text = DisplayText.Clean(cell.Text);
+        var first = text.AsSpan().TrimStart();
+        if (!first.IsEmpty && Formula.Contains(first[0], StringComparison.Ordinal)) text = $"'{text}";
+        return text.AsSpan().IndexOfAny(",\"") >= 0 || text != text.Trim() ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using PanelTui.Presentation;
+using PanelTui.Sheets.Layout;
+
+namespace PanelTui.Sheets.Formats;
+
+/// <summary>A sheet as plain text, at most 100 columns wide where a word allows it; pictures are left to other formats.</summary>
+internal static class TextFormat
+{
+    private const int Columns = 100;
+    private const string Gap = "  ";
+
+    public static string Of(Sheet sheet) => string.Concat(Lines(sheet).Select(line => $"{line.TrimEnd()}\n"));
+
+    private static IEnumerable<string> Lines(Sheet sheet) =>
+    [
+        DisplayText.Clean(sheet.Title), new string('=', Math.Min(Columns, DisplayText.Width(sheet.Title))), "",
+        .. sheet.Blocks.SelectMany(Lines),
+        .. Wrapped.Of(Sheet.Deference, Columns),
+    ];
+
+    private static IEnumerable<string> Lines(Block block) => block switch
+    {
+        Block.Heading heading => [.. Paragraph(heading.Text), new string('-', Math.Min(Columns, DisplayText.Width(heading.Text)))],
+        Block.Paragraph paragraph => [.. Paragraph(paragraph.Text), ""],
+        Block.Facts facts => [.. Facts(facts), ""],
+        Block.Grid grid => [.. Grid(grid.Table), ""],
+        Block.Picture picture => [.. Paragraph($"[Picture: {picture.Drawing.Title}]"), ""],
+        Block.Signatures signatures => [.. signatures.Lines.SelectMany(line => new[] { "", "________________________________", DisplayText.Clean(line), "" })],
+        _ => [],
+    };
+
+    private static IEnumerable<string> Paragraph(string text) => Wrapped.Of(DisplayText.Clean(text), Columns);
+
+    private static IEnumerable<string> Facts(Block.Facts facts)
+    {
+        var indent = facts.Items.Max(fact => DisplayText.Width(fact.Name)) + Gap.Length;
+        foreach (var (name, value) in facts.Items)
+        {
+            var lines = Wrapped.Of(DisplayText.Clean(value), Columns - indent).DefaultIfEmpty("").ToList();
+            for (var at = 0; at < lines.Count; at++) yield return DisplayText.Fit(at == 0 ? name : "", indent) + lines[at];
+        }
+    }
+
+    private static IEnumerable<string> Grid(Table table)
+    {
+        var room = Columns - (Gap.Length * (table.Columns.Length - 1));
+        double[] wanted = [.. table.Columns.Select((column, at) => (double)table.Rows
+            .Select(row => DisplayText.Width(row[at].Text)).Append(DisplayText.Width(column.Title)).Max())];
+        int[] widths = [.. ColumnWidths.Fit(wanted, [.. table.Columns.Select(column => column.Wraps)], room).Select(width => Math.Max(1, (int)width))];
+        return
+        [
+            .. Row([.. table.Columns.Select(column => column.Title)], table.Columns, widths),
+            string.Join(Gap, widths.Select(width => new string('-', width))),
+            .. table.Rows.SelectMany(row => Row([.. row.Select(cell => cell.Text)], table.Columns, widths)),
+        ];
+    }
+
+    private static IEnumerable<string> Row(ImmutableArray<string> cells, ImmutableArray<Column> columns, int[] widths)
+    {
+        var lines = cells.Select((cell, at) => Wrapped.Of(DisplayText.Clean(cell), widths[at]).ToList()).ToList();
+        for (var line = 0; line < Math.Max(1, lines.Max(cell => cell.Count)); line++)
+            yield return string.Join(Gap, lines.Select((cell, at) => Aligned(cell.ElementAtOrDefault(line) ?? "", columns[at].Align, widths[at])));
+    }
+
+    private static string Aligned(string text, Align align, int width)
+    {
+        var blanks = Math.Max(0, width - DisplayText.Width(text));
+        var before = align switch { Align.Right => blanks, Align.Middle => blanks / 2, _ => 0 };
+        return new string(' ', before) + text + new string(' ', blanks - before);
+    }
+}
