@@ -17,7 +17,6 @@ internal sealed record BalanceRequest(
         { Basis: not ("connected" or "demand" or "worst" or "scenario") } =>
             $"paneltui: --by {Basis} is unknown; use connected, demand, worst or scenario NAME.",
         { File: null } => "paneltui: balance needs a FILE. See paneltui help balance.",
-        { Moves: < 0 } => "paneltui: --moves cannot be below 0.",
         { Seconds: not (> 0 and <= LongestSeconds) } => "paneltui: --seconds is above 0 and at most 3600.",
         { File: "-", Write: true } => "paneltui: --write needs a file; standard input cannot be written to.",
         _ => null,

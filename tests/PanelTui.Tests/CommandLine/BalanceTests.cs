@@ -68,7 +68,6 @@ public class BalanceTests
     [InlineData("--by sideways", "--by sideways is unknown; use connected, demand, worst or scenario NAME.")]
     [InlineData("--by scenario", "needs the scenario's name")]
     [InlineData("--write", "standard input cannot be written to")]
-    [InlineData("--moves=-1", "--moves cannot be below 0")]
     [InlineData("--seconds 0", "--seconds is above 0")]
     public void What_cannot_be_done_is_one_sentence(string words, string sentence)
     {
