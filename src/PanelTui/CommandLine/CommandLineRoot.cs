@@ -1,12 +1,15 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using PanelTui.Documents.Reading.Values;
+using PanelTui.Terminal;
 
 namespace PanelTui.CommandLine;
 
 /// <summary>The command line as a whole: the verbs, the editor when there is none, help and version.</summary>
 internal static class CommandLineRoot
 {
+    private const string LookVariable = "PANELTUI_LOOK";
+
     public static int Run(string[] args, Streams streams, Func<string?, bool, Streams, int> edit)
     {
         var root = Build(streams, edit);
@@ -30,9 +33,16 @@ internal static class CommandLineRoot
         var root = new RootCommand("The schedule of a standby-fed subpanel, in a terminal.");
         var file = new Argument<string?>("FILE") { Arity = ArgumentArity.ZeroOrOne, Description = "the schedule to open in the editor" };
         var ascii = new Option<bool>("--ascii") { Description = "draw with ASCII characters alone" };
+        var look = new Option<string?>("--look") { Description = string.Join(", ", Look.Names) };
+        look.AcceptOnlyFromAmong([.. Look.Names]);
         root.Add(file);
         root.Add(ascii);
-        root.SetAction(parsed => edit(parsed.GetValue(file), parsed.GetValue(ascii), streams));
+        root.Add(look);
+        root.SetAction(parsed =>
+        {
+            Look.Choose(parsed.GetValue(look) ?? Environment.GetEnvironmentVariable(LookVariable) ?? Look.Names[0]);
+            return edit(parsed.GetValue(file), parsed.GetValue(ascii), streams);
+        });
         foreach (var verb in Verbs.All)
         {
             var command = verb.Build(streams);
@@ -89,9 +99,11 @@ internal static class CommandLineRoot
             ? [$"did you mean the command '{verb}'?"]
             : [];
 
+    private static string OnOneLine(string error) => string.Join(' ', error.Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
+
     private static int Misunderstood(IEnumerable<string> errors, Streams streams)
     {
-        foreach (var error in errors) streams.Error.WriteLine(Presentation.DisplayText.Clean($"paneltui: {error}"));
+        foreach (var error in errors) streams.Error.WriteLine(Presentation.DisplayText.Clean($"paneltui: {OnOneLine(error)}"));
         streams.Error.WriteLine("Try 'paneltui --help'.");
         return ExitCode.Unusable;
     }

@@ -26,6 +26,7 @@ internal sealed class HelpPage(string page, TextWriter output) : SynchronousComm
 
         Options:
           --ascii          draw with ASCII characters alone
+          --look NAME      standard, contrast or plain; PANELTUI_LOOK says it for good
           -h, --help       this page; `paneltui COMMAND --help` for a command's own
           --version        the program's version
 

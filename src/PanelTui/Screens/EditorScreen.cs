@@ -20,6 +20,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
+    private readonly RunsView _summary = new();
     private readonly RunsView _detail = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
@@ -36,7 +37,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _detail, _keys, _desk.View, _whole);
+        Add(_title, _face, _figures, _summary, _detail, _keys, _desk.View, _whole);
         var mouse = new FaceMouse(this, SpaceAt);
         _face.Pressed += mouse.Press;
         _face.Dragged += mouse.Drag;
@@ -146,6 +147,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_title, layout.Title);
         Place(_face, layout.Panel);
         Place(_figures, layout.Figures);
+        Place(_summary, layout.Summary);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
         (_desk.View.X, _desk.View.Y, _desk.View.Width, _desk.View.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
@@ -167,6 +169,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
         _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Panel.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
+        _summary.Show([SummaryRow.Of(Session.Assessment, Session.Preview?.Assessment, layout.Summary.Width)]);
         _detail.Show(Mode == EditorMode.Form
             ? _desk.Rows(layout.Detail.Width)
             : Mode == EditorMode.Page

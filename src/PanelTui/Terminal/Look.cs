@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Terminal.Gui.Configuration;
 using Terminal.Gui.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
@@ -14,6 +15,11 @@ public static class Look
     private static readonly Lock Gate = new();
     private static bool _installed;
 
+    /// <summary>The names that <see cref="Choose"/> knows, the usual one first.</summary>
+    public static readonly ImmutableArray<string> Names = ["standard", "contrast", "plain"];
+
+    private static string _name = Names[0];
+
     public static Attribute Plain { get; } = Of();
 
     /// <summary>Under the cursor, or in the focus.</summary>
@@ -25,21 +31,47 @@ public static class Look
     /// <summary>A key that does something, or a mark on a letter.</summary>
     public static Attribute Mark { get; } = Of(TextStyle.Underline);
 
-    /// <summary>What cannot be used now, or says nothing new.</summary>
-    public static Attribute Faint { get; } = Of(TextStyle.Faint);
+    /// <summary>What cannot be used now, or says nothing new; as strong as the rest where contrast was asked for.</summary>
+    public static Attribute Faint => _name == "contrast" ? Plain : Of(TextStyle.Faint);
 
     /// <summary>An error; its row begins with a word or a letter that says so.</summary>
-    public static Attribute Error { get; } = Of(TextStyle.Bold, ColorName16.Red);
+    public static Attribute Error => ErrorIn(_name);
+
+    internal static Attribute ErrorIn(string look) => look switch
+    {
+        "plain" => Of(TextStyle.Bold | TextStyle.Underline),
+        "contrast" => Of(TextStyle.Bold | TextStyle.Underline, ColorName16.BrightYellow),
+        _ => Of(TextStyle.Bold, ColorName16.Red),
+    };
 
     /// <summary>A warning; its row begins with a word or a letter that says so.</summary>
-    public static Attribute Warning { get; } = Of(TextStyle.Bold, ColorName16.Yellow);
+    public static Attribute Warning => WarningIn(_name);
+
+    internal static Attribute WarningIn(string look) => look switch
+    {
+        "plain" => Of(TextStyle.Bold),
+        "contrast" => Of(TextStyle.Bold, ColorName16.BrightYellow),
+        _ => Of(TextStyle.Bold, ColorName16.Yellow),
+    };
+
+    /// <summary>
+    /// `standard`: sixteen colours of the user's own theme; `contrast`: bright ones that the colour-blind tell apart, and
+    /// nothing faint; `plain`: no colour at all. Chosen before the first view is made.
+    /// </summary>
+    public static void Choose(string name) => _name = name;
 
     /// <summary>The colour of a leg, which only repeats the leg's letter: A, B, C or any other.</summary>
-    public static Attribute Leg(char letter) => letter switch
+    public static Attribute Leg(char letter) => LegIn(_name, letter);
+
+    internal static Attribute LegIn(string look, char letter) => (look, letter) switch
     {
-        'A' => Of(TextStyle.None, ColorName16.Cyan),
-        'B' => Of(TextStyle.None, ColorName16.Magenta),
-        'C' => Of(TextStyle.None, ColorName16.Green),
+        ("plain", _) => Plain,
+        ("contrast", 'A') => Of(TextStyle.Bold, ColorName16.BrightCyan),
+        ("contrast", 'B') => Of(TextStyle.Bold, ColorName16.BrightYellow),
+        ("contrast", 'C') => Strong,
+        (_, 'A') => Of(TextStyle.None, ColorName16.Cyan),
+        (_, 'B') => Of(TextStyle.None, ColorName16.Magenta),
+        (_, 'C') => Of(TextStyle.None, ColorName16.Green),
         _ => Plain,
     };
 

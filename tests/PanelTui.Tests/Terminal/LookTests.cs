@@ -35,6 +35,21 @@ public class LookTests
     public void Each_leg_has_a_colour_of_its_own() =>
         "ABC".Select(leg => Look.Leg(leg).Foreground).Distinct().Count().ShouldBe(3);
 
+    [Theory]
+    [InlineData("standard", 3)]
+    [InlineData("contrast", 3)]
+    [InlineData("plain", 1)]
+    public void Each_look_tells_errors_warnings_and_legs_by_more_than_colour(string look, int legs)
+    {
+        "ABC".Select(leg => Look.LegIn(look, leg)).Distinct().Count().ShouldBe(legs);
+        new[] { Look.ErrorIn(look), Look.WarningIn(look) }.ShouldAllBe(it => it.Style.HasFlag(TextStyle.Bold));
+        if (look == "plain") Look.ErrorIn(look).Foreground.A.ShouldBe((byte)0);
+    }
+
+    [Fact]
+    public void A_look_that_is_not_known_is_told() =>
+        CommandLine.Ran.Of("--look", "loud", "x.yaml").Error.ShouldContain("contrast");
+
     [Fact]
     public void Under_the_cursor_a_leg_keeps_its_colour_and_is_reversed() =>
         Look.UnderCursor(Look.Leg('B')).ShouldBe(Look.Leg('B') with { Style = TextStyle.Reverse });
