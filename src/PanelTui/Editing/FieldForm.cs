@@ -11,10 +11,13 @@ internal sealed class FieldForm : Form
 {
     private readonly ImmutableArray<YamlPath> _paths;
 
-    public FieldForm(Session session, YamlPath path)
+    /// <param name="session">The open file.</param>
+    /// <param name="path">The key.</param>
+    /// <param name="begun">What was typed on its row, in the place of its value; nothing to begin with the value.</param>
+    public FieldForm(Session session, YamlPath path, string? begun = null)
     {
         _paths = FieldGroup.Of(session.Now, path);
-        Fields = [.. _paths.Select(one => FieldEntry.Of(session, one, 0, _paths.Length > 1 ? Label(one, path) : null))];
+        Fields = [.. _paths.Select(one => FieldEntry.Of(session, one, 0, _paths.Length > 1 ? Label(one, path) : null) with { Begun = one.Equals(path) ? begun : null })];
     }
 
     public override ImmutableArray<FormField> Fields { get; }

@@ -10,6 +10,9 @@ internal sealed record FormField(string Label, string Value, int Columns, string
     /// <summary>Whether Enter passes over it on the way through a new form; Tab stops at it all the same.</summary>
     public bool EnterPasses { get; init; }
 
+    /// <summary>What was typed before the form was there: it stands in the place of the value, with the cursor after it.</summary>
+    public string? Begun { get; init; }
+
     /// <summary>Good values for a text begun, the whole text of the field each; with nothing typed, all of them.</summary>
     public Func<string, ImmutableArray<string>>? Offers { get; init; }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelTui.Commands;
 using PanelTui.Documents;
 using PanelTui.Documents.Intents;
+using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Yaml;
 using PanelTui.Editing;
 using PanelTui.Presentation;
@@ -14,6 +15,7 @@ namespace PanelTui.Pages;
 /// <param name="Columns">Key and width of each; what else an entry has follows them.</param>
 /// <param name="EntryTitle">The heading of one entry's own page.</param>
 /// <param name="New">The form for a new entry.</param>
+/// <param name="Add">Adds an entry of these values, as they come from a spreadsheet.</param>
 /// <param name="Remove">Removes an entry by its place in the list.</param>
 internal sealed record EntryList(
     YamlPath List,
@@ -21,6 +23,7 @@ internal sealed record EntryList(
     ImmutableArray<(string Key, int Columns)> Columns,
     Func<Session, YamlPath, string> EntryTitle,
     Func<Session, Form?> New,
+    Func<Snapshot, ImmutableArray<TypedValue>, Intended> Add,
     Func<Snapshot, int, Intended> Remove);
 
 /// <summary>The entries of a list as a small table: Enter opens all keys of one.</summary>
@@ -72,6 +75,16 @@ internal sealed class EntriesPage : Page
     {
         if (session.Message.Length > 0 || chosen < 1) return session.Message;
         return $"{_list.EntryTitle(session, _list.List.Then(chosen - 1))}: {EntryText.Rest(session, _list.List.Then(chosen - 1))}";
+    }
+
+    /// <summary>Each pasted line becomes an entry; all of them are one step of undo.</summary>
+    public override string? Paste(Session session, string text)
+    {
+        var owner = FieldBook.PatternOf(_list.List.Then(0));
+        var entries = PastedTable.Of(text, owner, [.. _list.Columns.Select(column => column.Key)]);
+        if (entries.IsEmpty) return "There is nothing in what was pasted";
+        var title = entries.Length == 1 ? "Paste one entry" : $"Paste {entries.Length} entries";
+        return session.Do(snapshot => InOrder.Of(snapshot, title, entries.Select(entry => (Func<Snapshot, Intended>)(now => _list.Add(now, entry)))));
     }
 
     private PageRow Row(Session session, int index, int columns)

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Documents;
 using PanelTui.Documents.Intents;
 using PanelTui.Documents.Yaml;
 using PanelTui.Editing;
@@ -28,6 +30,7 @@ internal static class EntriesPages
         [("space", 5), ("breaker", 7), ("name", 24)],
         CircuitTitle,
         _ => null,
+        AddPasted,
         (snapshot, index) => RemoveCircuit.In(snapshot, index));
 
     private static EntryList Scenarios { get; } = new(
@@ -36,6 +39,7 @@ internal static class EntriesPages
         [("name", 20)],
         (session, entry) => $"Scenario {FieldValue.At(session.Now, entry.Then("name"))}",
         NewEntryForm.Scenario,
+        (snapshot, values) => AddScenario.In(snapshot, Of(values, "name")),
         RemoveScenario.In);
 
     private static EntryList Accepted { get; } = new(
@@ -44,6 +48,7 @@ internal static class EntriesPages
         [("rule", 24), ("space", 5)],
         (session, entry) => $"Accepted: {FieldValue.At(session.Now, entry.Then("rule"))}",
         NewEntryForm.Acceptance,
+        (snapshot, values) => AddAcceptance.In(snapshot, Of(values, "rule"), Of(values, "space"), Of(values, "because")),
         RemoveAcceptance.In);
 
     private static EntryList Loads(int circuit) => new(
@@ -52,5 +57,12 @@ internal static class EntriesPages
         [("kind", 14), ("rating", 9)],
         (session, entry) => $"Load {FieldValue.At(session.Now, entry.Then("kind"))} of {CircuitTitle(session, Places.Circuit(circuit))}",
         session => NewEntryForm.Load(session, circuit),
+        (snapshot, values) => AddLoad.In(snapshot, circuit, new NewLoad(values)),
         (snapshot, index) => RemoveLoad.In(snapshot, circuit, index));
+
+    /// <summary>A breaker with its loads in words, as the form has them.</summary>
+    private static Intended AddPasted(Snapshot snapshot, ImmutableArray<TypedValue> values) => AddCircuit.In(
+        snapshot, new NewCircuit([.. values.Where(value => value.Key != "loads")], LoadPhrase.Parse(Of(values, "loads"))));
+
+    private static string Of(ImmutableArray<TypedValue> values, string key) => values.FirstOrDefault(value => value.Key == key).Text ?? "";
 }

@@ -36,6 +36,7 @@ internal sealed class FieldsPage : Page
             {
                 Needs = (editor, _) => FieldValue.IsThere(editor.Session.Now, Section) ? null : "The section is not in the file",
             },
+            .. Digits,
         ];
     }
 
@@ -44,6 +45,16 @@ internal sealed class FieldsPage : Page
     public override bool LeavesFigures => true;
 
     public override bool CanTurn => _kin.Length > 1;
+
+    /// <summary>A figure typed on a row begins its new value.</summary>
+    private IEnumerable<EditorCommand> Digits => Enumerable.Range(0, 10).Select(digit => new PageCommand(
+        "0-9",
+        "Type a new value on the row",
+        (editor, _) => editor.Open(new FieldForm(editor.Session, EditedAt(Here), $"{digit}")),
+        new Key((char)('0' + digit)))
+    {
+        Needs = (_, _) => Here.Field.Shape == FieldShape.ListOfMappings ? "Enter opens the list" : null,
+    });
 
     private YamlPath Section => _kin[_at];
 

@@ -24,7 +24,7 @@ internal sealed class KeysPage : Page
                 $"{entries[row]} {(row + rows < entries.Count ? entries[row + rows] : "")}")),
             PageRow.Gap,
             .. Wrapped.Of("On a page: arrows and PgUp, PgDn walk, Enter chooses, Esc goes back.", columns).Select(line => new PageRow(line)),
-            .. Wrapped.Of("In a form: Enter sends, Tab goes to the next field, Esc gives up.", columns).Select(line => new PageRow(line)),
+            .. Wrapped.Of("In a form: Enter sends, ↓ chooses, Tab completes or goes on, Esc gives up.", columns).Select(line => new PageRow(line)),
             .. Wrapped.Of("Never connect two supplies; work de-energised. No substitute for the code in force.", columns)
                 .Select(line => new PageRow(line)),
         ];

@@ -27,6 +27,9 @@ internal abstract class Page
     /// <summary>Whether the figures stay in sight beside the page, where there is room for both.</summary>
     public virtual bool LeavesFigures => false;
 
+    /// <summary>Takes text that was pasted as one piece; why it cannot, or nothing on success.</summary>
+    public virtual string? Paste(Session session, string text) => "Nothing can be pasted on this page";
+
     /// <summary>What has been typed to narrow the rows down.</summary>
     public string Typed { get; set; } = "";
 

@@ -49,6 +49,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _desk.Changed += Refresh;
         _desk.Closed += EndForm;
         _desk.WantsNext += OpenBelow;
+        _face.TextPasted += Paste;
         _face.SetFocus();
     }
 
@@ -210,6 +211,12 @@ internal sealed class EditorScreen : Runnable, IEditor
         var row = page.Place.Chosen;
         WalkPage(1);
         if (page.Place.Chosen != row) ChooseRow();
+    }
+
+    private void Paste(string text)
+    {
+        var refusal = Page is { } page ? page.Paste(Session, text) : "Rows of a spreadsheet are pasted on a page of entries: a, then b for breakers";
+        if (refusal is not null) Session.Say(refusal);
     }
 
     private SpaceNumber? SpaceAt(int x, int y)

@@ -54,6 +54,7 @@ internal sealed class FormView : View
         var at = 0;
         foreach (var (field, width) in form.Fields.Zip(Widths(form.Fields, columns))) at = AddField(field, at, width);
         GoTo(0);
+        if (form.Fields[0].Begun is { } begun) BackTo(0, begun);
     }
 
     public void Close()

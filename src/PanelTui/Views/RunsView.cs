@@ -24,6 +24,9 @@ internal sealed class RunsView : RowView
     /// <summary>The wheel turned: -1 up, 1 down.</summary>
     public event Action<int>? Wheeled;
 
+    /// <summary>Text came from outside as one piece, tabs and line ends in it.</summary>
+    public event Action<string>? TextPasted;
+
     /// <summary>Where the first run under the cursor begins, from 0; nothing where none is.</summary>
     public Point? CursorAt
     {
@@ -47,6 +50,15 @@ internal sealed class RunsView : RowView
         {
             if (row >= before.Length || row >= rows.Length || !before[row].SequenceEqual(rows[row])) TouchRow(row);
         }
+    }
+
+    /// <summary>The key filter has taken out all but tabs and line ends, which a table needs.</summary>
+    protected override string OnSanitizingPaste(string text) => text;
+
+    protected override bool OnPaste(string text)
+    {
+        TextPasted?.Invoke(text);
+        return true;
     }
 
     protected override void PaintRow(int row, int width)

@@ -144,6 +144,33 @@ public class FieldPagesTests
     }
 
     [Fact]
+    public void Rows_of_a_spreadsheet_become_loads_in_one_step_of_undo()
+    {
+        using var editor = new OpenEditor();
+        editor.GoTo("3").Press(Key.L).Paste("Kind\tRating\tRunning\tDuty\nother\t900W\t700 W\t50\nlighting\t120W\t90W\t25 %\nmotor\t1/2 hp\t600 W\t5\n");
+        editor.Session.Here!.Loads.Length.ShouldBe(4);
+        editor.Session.Now.Source.Text.ShouldContain("{kind: motor, rating: 1/2 hp, running: 600 W, duty: 5 %}");
+        editor.Press(Key.U).Session.Now.Source.Text.ShouldBe(Shed.Text);
+    }
+
+    [Fact]
+    public void Rows_of_a_spreadsheet_become_breakers_or_are_refused_as_a_whole()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.A, Key.B).Paste("5\t20A\tYard pump\n6\tlots\tYard light\n").Screen.ShouldContain("breaker is \"lots\"");
+        editor.Session.Now.Source.Text.ShouldBe(Shed.Text);
+        editor.Paste("space\tbreaker\tname\tload\n5\t20A\tYard pump\tmotor 1/2 hp\n6\t15A\tYard light\tlighting 90 W\n");
+        editor.Session.Schedule.Circuits.Count(circuit => circuit.Name.StartsWith("Yard", StringComparison.Ordinal)).ShouldBe(2);
+    }
+
+    [Fact]
+    public void A_figure_typed_on_a_row_takes_the_place_of_what_stood_there()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.A, Key.F).Type("60").Press(Key.Enter).Session.Now.Source.Text.ShouldContain("feeder: {ocpd: 60 A}");
+    }
+
+    [Fact]
     public void Turning_goes_from_section_to_section_and_from_breaker_to_breaker()
     {
         using var editor = new OpenEditor();

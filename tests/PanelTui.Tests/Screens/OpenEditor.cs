@@ -56,6 +56,12 @@ internal sealed class OpenEditor : IDisposable
         return this;
     }
 
+    public OpenEditor Paste(string text)
+    {
+        _program.Paste(text);
+        return this;
+    }
+
     public OpenEditor Resize(int columns, int rows)
     {
         _program.Resize(columns, rows);
