@@ -94,7 +94,7 @@ public class FieldPagesTests
     public void Keys_that_make_sense_only_together_are_asked_for_together()
     {
         using var editor = new OpenEditor();
-        editor.Press(Key.A, Key.S).Press([.. Enumerable.Repeat(Key.CursorDown, 17)]);
+        editor.Press(Key.A, Key.S).Choose("Charging");
         editor.Press(Key.Enter).Type("3 kW").Press(Key.Enter).Type("25").Press(Key.Enter).Type("90").Press(Key.Enter);
         editor.Session.Now.Source.Text.ShouldContain("charging: {power: 3 kW, starts_at: 25 %, stops_at: 90 %}");
         editor.Press(Key.U).Session.Now.Source.Text.ShouldBe(Shed.Text);
@@ -104,8 +104,8 @@ public class FieldPagesTests
     public void Del_clears_a_value_or_says_why_it_cannot()
     {
         using var editor = new OpenEditor();
-        editor.Press(Key.A, Key.P, Key.CursorDown, Key.CursorDown, Key.Delete).Screen.ShouldContain("! system cannot be left out");
-        editor.Press(Key.CursorDown, Key.CursorDown, Key.Delete).Session.Now.Source.Text.ShouldNotContain("bus: 100 A");
+        editor.Press(Key.A, Key.P).Choose("System").Press(Key.Delete).Screen.ShouldContain("! system cannot be left out");
+        editor.Choose("Bus").Press(Key.Delete).Session.Now.Source.Text.ShouldNotContain("bus: 100 A");
     }
 
     [Fact]

@@ -71,6 +71,21 @@ internal sealed class OpenEditor : IDisposable
     /// <summary>What was sent to the user's clipboard, oldest first.</summary>
     public IReadOnlyList<string> Copied => _program.Copied;
 
+    /// <summary>Walks down a page to the row that begins so.</summary>
+    public OpenEditor Choose(string row)
+    {
+        for (var down = 0; down < 80 && !Screen.Contains($"> {row}", StringComparison.Ordinal); down++) Press(Key.CursorDown);
+        Screen.ShouldContain($"> {row}");
+        return this;
+    }
+
+    /// <summary>Waits for what is worked out in the background to be on the screen.</summary>
+    public OpenEditor Until(string shown)
+    {
+        _program.Until(program => program.Screen.Contains(shown, StringComparison.Ordinal));
+        return this;
+    }
+
     public OpenEditor Drag(int x, int y, int toX, int toY)
     {
         _program.Drag(x, y, toX, toY);
