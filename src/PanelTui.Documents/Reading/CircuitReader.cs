@@ -26,6 +26,7 @@ internal static class CircuitReader
             Multiwire = circuit.Object(CircuitFields.Multiwire),
             Tied = circuit.Value(CircuitFields.Tied) ?? false,
             Standby = circuit.Value(CircuitFields.Standby) ?? true,
+            Priority = circuit.Value(CircuitFields.Priority),
             MovedFrom = circuit.Object(CircuitFields.MovedFrom),
             NeutralMoved = circuit.Value(CircuitFields.NeutralMoved),
             Verified = circuit.Value(CircuitFields.Verified),

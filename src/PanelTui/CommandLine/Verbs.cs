@@ -10,6 +10,8 @@ internal static class Verbs
         new NewVerb(),
         new CheckVerb(),
         new CalcVerb(),
+        new RunVerb(),
+        new TransferVerb(),
         new RulesVerb(),
     ];
 }

@@ -14,7 +14,7 @@ internal static class DerivationText
 
     private static string Line(DerivationStep step)
     {
-        var decimals = step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
+        var decimals = step.Unit switch { "VA" or "W" or "Wh" => 0, "ohm/kft" => 4, _ => 2 };
         var where = step.Spaces.IsEmpty ? "" : $"  (space {string.Join(", ", step.Spaces)})";
         return string.Create(
             CultureInfo.InvariantCulture,
