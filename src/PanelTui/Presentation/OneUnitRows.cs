@@ -1,5 +1,4 @@
 using PanelTui.Engine.Panels;
-using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 
 namespace PanelTui.Presentation;
@@ -18,13 +17,7 @@ internal static class OneUnitRows
         foreach (var line in Wrapped.Of("Check the units' manual: a stacked pair often stops as a whole (common practice, no source).", 78)) yield return line;
         yield return "The other unit alone on both legs, in phase:";
         foreach (var line in RunningRows.Of(one.Alone, one.Schedule)) yield return $"  {line}";
-        foreach (var line in Shared(one).SelectMany(line => Wrapped.Of(line, 78))) yield return line;
     }
-
-    private static IEnumerable<string> Shared(OneUnit one) =>
-        from shared in one.Shared
-        let most = shared.Circuits.SelectMany(circuit => circuit.Spaces.Select(_ => circuit.Breaker.Rating.Value)).Sum()
-        select $"DANGER {RunningRows.Names(shared.Circuits)}: shared neutral. In phase the currents add on it, up to {Shown.Exactly(most)} A, and no breaker sees the sum: leave off.";
 
     private static string Listed(IReadOnlyCollection<Circuit> circuits) => circuits.Count == 0 ? "none" : RunningRows.Names(circuits);
 }

@@ -17,7 +17,7 @@ internal static class RunningRows
         var (outlet, breaker) = (At(run, BoundKind.Outlet, null), At(run, BoundKind.Breaker, null));
         yield return Row("all", Figure.Of(run.Running), May(inAll), May(planned), outlet is null && breaker is null ? "" : InAmperes(run), May(outlet), May(breaker));
         yield return Row("neutral", "", "", "", Figure.Of(run.Neutral), "", "");
-        foreach (var line in Nearest(run).Concat(Planned(run)).Concat(Large(run)).Concat(Dead(run)).Concat(Shed(run, schedule)))
+        foreach (var line in Nearest(run).Concat(Planned(run)).Concat(Large(run)).Concat(Dead(run)).Concat(Shared(run, schedule)).Concat(Shed(run, schedule)))
             yield return line;
     }
 
@@ -48,6 +48,14 @@ internal static class RunningRows
     private static IEnumerable<string> Dead(ScenarioRun run) => run.Dead.IsEmpty
         ? []
         : Wrapped.Of($"No voltage between legs in phase, so these stand still: {Names(run.Dead.Select(load => load.Circuit))}.", 78);
+
+    /// <summary>With the legs in phase the currents add on a shared neutral.</summary>
+    private static IEnumerable<string> Shared(ScenarioRun run, Schedule schedule) =>
+        from shared in schedule.Source?.Arrangement == SourceArrangement.InPhase ? SharedNeutral.Among(run.Circuits, run.Loads) : []
+        let most = shared.Circuits.SelectMany(circuit => circuit.Spaces.Select(_ => circuit.Breaker.Rating.Value)).Sum()
+        from line in Wrapped.Of(
+            $"DANGER {Names(shared.Circuits)}: shared neutral. In phase the currents add on it, up to {Shown.Exactly(most)} A, and no breaker sees the sum: leave off.", 78)
+        select line;
 
     private static IEnumerable<string> Shed(ScenarioRun run, Schedule schedule)
     {

@@ -84,6 +84,18 @@ public class RunTests
     }
 
     [Fact]
+    public void On_one_120_V_unit_a_shared_neutral_is_a_danger_and_named()
+    {
+        var text = Shed.Text.Replace("arrangement: split", "arrangement: in-phase", StringComparison.Ordinal)
+            .Replace("name: Shed lights", "multiwire: bench\n    name: Shed lights", StringComparison.Ordinal)
+            .Replace("space: 3,", "space: 3, multiwire: bench,", StringComparison.Ordinal);
+        var lines = Spaced(Ran.With(text, "run", "-").Out);
+        lines.ShouldContain("DANGER Shed lights, Bench receptacles: shared neutral.");
+        lines.ShouldContain("up to 35 A");
+        lines.ShouldContain("these stand still: Well pump.");
+    }
+
+    [Fact]
     public void Cables_are_joined_with_both_supplies_and_solar_off()
     {
         var steps = Ran.Of("transfer", Shed.Example("packing-shed")).Out;
