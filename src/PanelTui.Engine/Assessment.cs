@@ -5,6 +5,8 @@ using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Rules;
 using PanelTui.Engine.Running;
+using PanelTui.Engine.Running.Endurance;
+using PanelTui.Engine.Running.Starting;
 using PanelTui.Engine.Sizing;
 
 namespace PanelTui.Engine;
@@ -47,6 +49,8 @@ public sealed record Assessment
     public ImmutableArray<string> Figures =>
     [
         .. FigureNames.All.Where(figure => Why(figure) is not null),
+        .. Scenarios.SelectMany(run => FigureNames.OfScenarios.Select(figure => FigureNames.OfScenario(figure, run.Name)))
+            .Where(figure => Why(figure) is not null).Distinct(),
         .. Branches.Select(branch => FigureNames.Branch(branch.Circuit.Space)).Distinct(),
     ];
 
@@ -98,9 +102,26 @@ public sealed record Assessment
         FigureNames.VoltageDrop => Feeder?.WhyVoltageDrop(Schedule.Feeder),
         FigureNames.TransferRating => Transfer?.Why(),
         FigureNames.Chain => Chain.Why(),
-        FigureNames.Running => Scenarios.IsEmpty ? null : Scenarios.Why(),
-        _ => BranchAt(FigureNames.SpaceOf(figure))?.Why(figure),
+        _ => WhyOfScenario(figure) ?? BranchAt(FigureNames.SpaceOf(figure))?.Why(figure),
     };
+
+    /// <summary>`starting:Harvest night`; without a name the first scenario answers.</summary>
+    private Derivation? WhyOfScenario(string figure)
+    {
+        foreach (var run in Scenarios)
+        {
+            foreach (var kind in FigureNames.OfScenarios.Where(kind => figure == kind || figure == FigureNames.OfScenario(kind, run.Name)))
+            {
+                return kind switch
+                {
+                    FigureNames.Running => run.WhyRunning(),
+                    FigureNames.Starting => run.WhyStarting(),
+                    _ => run.WhyEndurance(Schedule.Source),
+                };
+            }
+        }
+        return null;
+    }
 
     private BranchSizing? BranchAt(SpaceNumber? space) => Branches.FirstOrDefault(branch => branch.Circuit.Space == space);
 }

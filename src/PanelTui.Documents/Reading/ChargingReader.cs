@@ -15,6 +15,8 @@ internal static class ChargingReader
             Power = charging.Required(EnergyFields.Power, Watts.Zero),
             StartsAt = charging.Required(EnergyFields.StartsAt, Percent.Zero),
             StopsAt = charging.Required(EnergyFields.StopsAt, Percent.Whole),
+            Efficiency = charging.Value(EnergyFields.ChargerEfficiency) ?? Percent.Whole,
+            InputLimit = charging.Value(EnergyFields.InputLimit),
         };
         if (read.StopsAt <= read.StartsAt)
         {

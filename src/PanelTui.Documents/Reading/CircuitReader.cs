@@ -27,6 +27,7 @@ internal static class CircuitReader
             Tied = circuit.Value(CircuitFields.Tied) ?? false,
             Fixed = circuit.Value(CircuitFields.Fixed) ?? false,
             Standby = circuit.Value(CircuitFields.Standby) ?? true,
+            Priority = circuit.Value(CircuitFields.Priority),
             MovedFrom = circuit.Object(CircuitFields.MovedFrom),
             NeutralMoved = circuit.Value(CircuitFields.NeutralMoved),
             Verified = circuit.Value(CircuitFields.Verified),

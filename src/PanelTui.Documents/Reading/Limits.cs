@@ -63,6 +63,9 @@ public static class Limits
     /// <summary>Circuits in one file: every space of the largest panel taken by a tandem.</summary>
     public const int Circuits = 2 * SpaceNumber.Most;
 
+    /// <summary>Turns in which circuits shed: no more than there are circuits.</summary>
+    public const int Priority = Circuits;
+
     public const int LoadsOfOneCircuit = 100;
 
     public const int Scenarios = 100;

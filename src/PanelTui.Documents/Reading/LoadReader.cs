@@ -31,6 +31,7 @@ internal static class LoadReader
             MinimumCircuitAmpacity = load.Value(LoadFields.Mca),
             MaximumOvercurrentProtection = load.Value(LoadFields.Mocp),
             Start = load.Object(LoadFields.Start) ?? UsualStart(kind),
+            SoftStart = load.Value(LoadFields.SoftStart),
             Running = load.Value(LoadFields.Running),
             Duty = load.Value(LoadFields.Duty) ?? Percent.Whole,
             Group = load.Object(LoadFields.Group),

@@ -20,6 +20,8 @@ public static class FigureNames
     public const string TransferRating = "transfer-rating";
     public const string Chain = "chain";
     public const string Running = "running";
+    public const string Starting = "starting";
+    public const string Endurance = "endurance";
 
     private const string BranchPrefix = "branch:";
 
@@ -27,8 +29,14 @@ public static class FigureNames
     public static readonly ImmutableArray<string> All =
     [
         Connected, Legs, Neutral, Imbalance, Demand, DemandNeutral, MinimumAmpacity, FeederDevice,
-        Conductor, GroundingConductor, VoltageDrop, TransferRating, Chain, Running,
+        Conductor, GroundingConductor, VoltageDrop, TransferRating, Chain,
     ];
+
+    /// <summary>What is asked of each scenario: `running`, `starting` and `endurance`.</summary>
+    public static readonly ImmutableArray<string> OfScenarios = [Running, Starting, Endurance];
+
+    /// <summary>The figure of one scenario: `starting:Harvest night`.</summary>
+    public static string OfScenario(string figure, string scenario) => $"{figure}:{scenario}";
 
     /// <summary>The figure of one circuit: `branch:17a` for the one whose top space is 17a.</summary>
     public static string Branch(SpaceNumber space) => $"{BranchPrefix}{space}";

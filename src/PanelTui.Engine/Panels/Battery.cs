@@ -30,11 +30,18 @@ public sealed record Charging
 {
     public ChargingFrom From { get; init; } = ChargingFrom.Grid;
 
+    /// <summary>What charging draws from what feeds it.</summary>
     public required Watts Power { get; init; }
 
     public required Percent StartsAt { get; init; }
 
     public required Percent StopsAt { get; init; }
+
+    /// <summary>Of what charging draws, what reaches the batteries.</summary>
+    public Percent Efficiency { get; init; } = Percent.Whole;
+
+    /// <summary>What the unit takes in on each leg while it charges, loads in pass-through among it.</summary>
+    public Amperes? InputLimit { get; init; }
 }
 
 /// <summary>A solar day: a half sine of <see cref="Peak"/> with the energy of <see cref="SunHours"/>, or an hourly list.</summary>

@@ -40,6 +40,9 @@ public sealed record Circuit
     /// <summary>Whether it runs on the standby source unless a scenario says otherwise.</summary>
     public bool Standby { get; init; } = true;
 
+    /// <summary>Its turn to be shed, from 1: the lowest first; nothing sheds after every number.</summary>
+    public int? Priority { get; init; }
+
     /// <summary>The panel it came from, in the user's own words.</summary>
     public string? MovedFrom { get; init; }
 

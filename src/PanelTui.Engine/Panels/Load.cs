@@ -66,6 +66,9 @@ public sealed record Load
 
     public required Start Start { get; init; }
 
+    /// <summary>What a soft starter takes off the starting current.</summary>
+    public Percent? SoftStart { get; init; }
+
     /// <summary>Measured running power of one of them, used for what the source carries, never for code sizing.</summary>
     public Watts? Running { get; init; }
 

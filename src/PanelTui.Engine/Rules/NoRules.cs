@@ -19,10 +19,6 @@ public static class NoRules
             "Transfer equipment keeps the two apart, and no key describes a source that runs beside the grid."),
         ("The 83 % table for the whole load of a dwelling (310.12) on a partial feeder",
             "No key claims it, and no figure here uses it."),
-        ("A motor's start above what the source can give for a moment",
-            "Starts are not worked out yet; the circuit that starts counts as running."),
-        ("How long the battery lasts",
-            "Not worked out yet."),
         ("Which edition a finding rests on",
             "Each finding names its edition, its section and how well that stands."),
     ];

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running.Endurance;
+using PanelTui.Engine.Running.Starting;
 
 namespace PanelTui.Engine.Running;
 
@@ -12,8 +14,11 @@ public sealed record ScenarioRun
 
     public required ImmutableArray<Circuit> Circuits { get; init; }
 
-    /// <summary>The loads that run: of a group only the largest.</summary>
+    /// <summary>The loads that run: of a group only the largest, and none that the source leaves without a voltage.</summary>
     public required ImmutableArray<PlacedLoad> Loads { get; init; }
+
+    /// <summary>Loads between the legs, where the source's legs are in phase: there is no voltage for them.</summary>
+    public required ImmutableArray<PlacedLoad> Dead { get; init; }
 
     public required PerLeg<LegRun> Legs { get; init; }
 
@@ -22,7 +27,27 @@ public sealed record ScenarioRun
     /// <summary>What the source may give in all; nothing where none is stated.</summary>
     public Watts? Limit { get; init; }
 
+    /// <summary>Every limit that is stated, leg by leg.</summary>
+    public required ImmutableArray<SourceBound> Bounds { get; init; }
+
+    /// <summary>What each motor-like load asks when it starts last; the one that asks most of the source first.</summary>
+    public required StartTable Starts { get; init; }
+
+    /// <summary>What runs, times the share of the time that it is on.</summary>
+    public required Watts Average { get; init; }
+
+    /// <summary>From full to the reserve with nothing that charges; nothing without a battery, or with nothing to run.</summary>
+    public Hours? ToReserve { get; init; }
+
     public string Name => Scenario.Name;
+
+    /// <summary>The limit that is nearest, or passed furthest; nothing where none is stated.</summary>
+    public SourceBound? Binding => Bounds.Where(bound => bound.IsHard).MaxBy(bound => bound.Share);
+
+    /// <summary>Loads to neutral that ask for more than one unit of two gives: no balancing helps them.</summary>
+    public IEnumerable<PlacedLoad> LargerThanOneUnit => Legs[Leg.A].Limit is { } limit
+        ? Loads.Where(load => load.Placement.IsToNeutral && load.RunningWatts > limit)
+        : [];
 
     public Watts Running => Legs.Values.Aggregate(Watts.Zero, (sum, leg) => sum + leg.Running);
 
@@ -38,20 +63,42 @@ public sealed record ScenarioRun
         }
     }
 
+    /// <summary>The same with one circuit switched off.</summary>
+    public ScenarioRun Without(Circuit circuit, Schedule schedule) => Of(
+        Scenario,
+        schedule,
+        [.. Circuits.Where(one => one.Ordinal != circuit.Ordinal)],
+        [.. Loads.Where(load => load.Circuit.Ordinal != circuit.Ordinal)]) with { Dead = Dead };
+
     public static ScenarioRun Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
     {
         var runs = ScenarioLoads.Of(scenario, schedule, all);
+        var inPhase = schedule.Source?.Arrangement == SourceArrangement.InPhase && schedule.Panel.System.Legs.Length > 1;
+        var byVoltage = runs.Loads.ToLookup(load => inPhase && !load.Placement.IsToNeutral);
+        return Of(scenario, schedule, runs.Circuits, [.. byVoltage[false]]) with { Dead = [.. byVoltage[true]] };
+    }
+
+    private static ScenarioRun Of(
+        Scenario scenario, Schedule schedule, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> loads)
+    {
         var system = schedule.Panel.System;
         var limit = SourceLimit.Of(schedule.Source, system);
-        var legs = LegSum.Of(system, runs.Loads.Select(load => load.RunningLegs));
+        var sum = LegSum.Of(system, loads.Select(load => load.RunningLegs));
+        var legs = PerLeg.Of(system, leg => new LegRun(WattsOn(leg, loads), limit.PerLeg, sum.AmperesOn(leg)));
+        var average = AverageLoad.Of(loads);
         return new ScenarioRun
         {
             Scenario = scenario,
-            Circuits = runs.Circuits,
-            Loads = runs.Loads,
-            Legs = PerLeg.Of(system, leg => new LegRun(WattsOn(leg, runs.Loads), limit.PerLeg, legs.AmperesOn(leg))),
-            Neutral = legs.Neutral(schedule.Source?.Arrangement ?? SourceArrangement.OneUnit),
+            Circuits = circuits,
+            Loads = loads,
+            Dead = [],
+            Legs = legs,
+            Neutral = sum.Neutral(schedule.Source?.Arrangement ?? SourceArrangement.OneUnit),
             Limit = limit.InAll,
+            Bounds = SourceBounds.Of(schedule.Source, limit, legs),
+            Starts = StartTable.Of(loads, sum, schedule.Source, schedule.Code.Edition),
+            Average = average,
+            ToReserve = schedule.Source?.Battery?.HoursToReserve(Percent.Whole, average),
         };
     }
 

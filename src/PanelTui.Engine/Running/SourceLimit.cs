@@ -13,7 +13,11 @@ public readonly record struct SourceLimit(Watts? PerLeg, Watts? InAll)
     /// </summary>
     /// <remarks>Common practice, no source, but for the half: a published example splits 6000 W into 3000 W a leg.</remarks>
     public static SourceLimit Of(StandbySource? source, PanelSystem system) =>
-        new(source?.ContinuousPerLeg ?? Share(source, system), source?.Continuous);
+        new(source?.ContinuousPerLeg ?? Share(source, system), source?.Continuous ?? Whole(source, system));
+
+    /// <summary>One unit on both legs has no more in all than it has on one of them.</summary>
+    private static Watts? Whole(StandbySource? source, PanelSystem system) =>
+        source?.Arrangement == SourceArrangement.InPhase && system.Legs.Length > 1 ? source.ContinuousPerLeg : null;
 
     private static Watts? Share(StandbySource? source, PanelSystem system) => source switch
     {

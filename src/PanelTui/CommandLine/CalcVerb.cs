@@ -27,7 +27,8 @@ internal sealed class CalcVerb : Verb
 
         Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
         minimum-ampacity, feeder-device, conductor, grounding-conductor, voltage-drop,
-        transfer-rating, chain, running, and branch:SPACE for each circuit.
+        transfer-rating, chain, branch:SPACE for each circuit, and running:NAME,
+        starting:NAME, endurance:NAME for each scenario.
         With --json, one object on standard output; docs/calculation.md names every field.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
         """;

@@ -11,6 +11,8 @@ internal static class Verbs
         new CheckVerb(),
         new CalcVerb(),
         new BalanceVerb(),
+        new RunVerb(),
+        new TransferVerb(),
         new RulesVerb(),
         new PrintVerb(),
         new CompletionsVerb(),

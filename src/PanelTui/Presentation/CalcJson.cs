@@ -121,9 +121,9 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
 
         json.WriteEndObject();
         json.WriteNumber("neutral_amps", run.Neutral.Value);
-        json.WriteNull("worst_start");
-        json.WriteNull("average_w");
-        json.WriteNull("hours_to_reserve");
+        RunJson.WriteStart(json, "worst_start", run.Starts.Worst);
+        json.WriteNumber("average_w", run.Average.Value);
+        Write("hours_to_reserve", run.ToReserve?.Value);
         Write("ok", run.Ok);
         json.WriteEndObject();
     }

@@ -13,7 +13,7 @@ internal static class DerivationText
         derivation.Steps.Select(Line).Prepend(DisplayText.Clean(derivation.Title));
 
     /// <summary>How many decimals a step is shown with: powers to the volt-ampere.</summary>
-    public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
+    public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" or "Wh" => 0, "ohm/kft" => 4, _ => 2 };
 
     /// <summary>The value of a step with its unit, rounded for show.</summary>
     public static string Value(DerivationStep step) => Shown.Rounded(step.Value, DecimalsOf(step), step.Unit);

@@ -13,7 +13,7 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     public static ImmutableArray<FigureRow> Of(Assessment now, Assessment? then = null)
     {
         var rows = new FigureRows(now, then);
-        return [.. rows.Connected(), FigureRow.Gap, .. rows.Demand(), FigureRow.Gap, .. rows.Source().Select(As(FigureNames.Running))];
+        return [.. rows.Connected(), FigureRow.Gap, .. rows.Demand(), FigureRow.Gap, .. rows.Source()];
     }
 
     private static Func<FigureRow, FigureRow> As(string figure) => row => row with { Figure = figure };
@@ -47,11 +47,12 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     private IEnumerable<FigureRow> Source()
     {
         if (Tightest(now) is not { } run) yield break;
-        yield return new($"Source: {run.Name}", "", Tone.Strong);
+        var figure = FigureNames.OfScenario(FigureNames.Running, run.Name);
+        yield return new($"Source: {run.Name}", "", Tone.Strong) { Figure = figure };
         foreach (var leg in now.Schedule.Panel.System.Legs)
         {
             var over = run.Legs[leg].Ok == false;
-            yield return new($"{leg}{(over ? " over!" : "")}", SourceFigure(run, leg), over ? Tone.Warning : Tone.Plain);
+            yield return new($"{leg}{(over ? " over!" : "")}", SourceFigure(run, leg), over ? Tone.Warning : Tone.Plain) { Figure = figure };
         }
     }
 

@@ -25,7 +25,7 @@ public class CalcTests
         using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
         var derivations = json.RootElement.GetProperty("derivations").EnumerateArray().ToList();
         derivations.Select(it => it.GetProperty("figure").GetString()).ShouldBe(Shed.Snapshot().Assessment!.Figures);
-        var running = derivations.Single(it => it.GetProperty("figure").GetString() == "running").GetProperty("steps");
+        var running = derivations.Single(it => it.GetProperty("figure").GetString() == "running:Night").GetProperty("steps");
         running.EnumerateArray().ShouldContain(step => step.GetProperty("label").GetString() == "Night: leg A"
             && step.GetProperty("value").GetDecimal() == 480 + 550);
         Names(running[0]).ShouldBe(["label", "value", "unit", "cite", "spaces"]);

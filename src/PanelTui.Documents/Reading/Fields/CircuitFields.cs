@@ -51,6 +51,13 @@ internal static class CircuitFields
     public static readonly ValueField<bool> Standby = new("circuits[].standby", Forms.YesNo, "no",
         "Whether it runs on the standby source where a scenario does not say otherwise") { Default = "yes" };
 
+    public static readonly ValueField<int> Priority = new(
+        "circuits[].priority", new WholeNumberForm(1, Limits.Priority), "2",
+        "Its turn when the source is asked for too much: the lowest number sheds first")
+    {
+        Default = "after every circuit that has a number",
+    };
+
     public static readonly ValueField<string> MovedFrom = new(
         "circuits[].moved_from", Forms.Text, "Barn panel, space 12",
         "The panel it came from");
@@ -69,7 +76,7 @@ internal static class CircuitFields
 
     public static readonly ImmutableArray<Field> All =
     [
-        Id, Space, Name, Breaker, Poles, Protection, Wire, Length, Spare, Multiwire, Tied, Fixed, Standby,
+        Id, Space, Name, Breaker, Poles, Protection, Wire, Length, Spare, Multiwire, Tied, Fixed, Standby, Priority,
         MovedFrom, NeutralMoved, Verified, Places, Loads,
     ];
 }

@@ -32,6 +32,12 @@ internal static class EnergyFields
     public static readonly ValueField<Percent> StopsAt = new("source.charging.stops_at", Forms.Share, "26 %",
         "The higher state of charge at which it stops") { IsRequired = true };
 
+    public static readonly ValueField<Percent> ChargerEfficiency = new("source.charging.efficiency", Forms.Share, "92 %",
+        "The share of what charging draws that reaches the batteries") { Default = "100 %" };
+
+    public static readonly ValueField<Amperes> InputLimit = new("source.charging.input_limit", Forms.Current, "30 A",
+        "What the unit takes in on each leg while it charges, for the charger and what runs together");
+
     public static readonly ValueField<Watts> Peak = new("source.solar.peak", Forms.Power, "1600 W",
         "What the panels give at noon");
 
@@ -44,5 +50,8 @@ internal static class EnergyFields
         "The power of each hour of a day from midnight on, 24 of them, instead of peak and sun_hours");
 
     public static readonly ImmutableArray<Field> All =
-        [Usable, Reserve, Efficiency, Idle, From, Power, StartsAt, StopsAt, Peak, SunHours, Hourly];
+    [
+        Usable, Reserve, Efficiency, Idle, From, Power, StartsAt, StopsAt, ChargerEfficiency, InputLimit,
+        Peak, SunHours, Hourly,
+    ];
 }

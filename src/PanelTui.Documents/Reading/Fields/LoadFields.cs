@@ -53,6 +53,9 @@ internal static class LoadFields
         Default = "6x for motor, cooling and heat-pump, else 1x",
     };
 
+    public static readonly ValueField<Percent> SoftStart = new("circuits[].loads[].soft_start", Forms.Share, "60 %",
+        "How much of its starting current a soft starter takes away");
+
     public static readonly ValueField<Watts> Running = new("circuits[].loads[].running", Forms.Power, "1500 W",
         "The measured power of one of them, for what the source carries, never for code sizing")
     {
@@ -80,6 +83,6 @@ internal static class LoadFields
     public static readonly ImmutableArray<Field> All =
     [
         Kind, Rating, Count, Outlets, Volts, Across, Pole, PowerFactor, Continuous, Mca, Mocp,
-        Start, Running, Duty, Group, Supplementary, Nonlinear, Added,
+        Start, SoftStart, Running, Duty, Group, Supplementary, Nonlinear, Added,
     ];
 }

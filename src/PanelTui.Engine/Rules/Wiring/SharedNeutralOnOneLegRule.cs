@@ -1,4 +1,5 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Wiring;
@@ -24,7 +25,7 @@ public sealed class SharedNeutralOnOneLegRule : CodeRule
     public override CodeSection? Section { get; } = Nec.FromMemory("Article 100");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
-        from shared in SharedNeutral.Together(context)
+        from shared in SharedNeutral.Together(context.Circuits)
         from leg in context.Panel.System.Legs
         let meeting = shared.Circuits.Where(circuit => circuit.Legs(context.Panel.System).Contains(leg)).ToArray()
         where meeting.Length > 1

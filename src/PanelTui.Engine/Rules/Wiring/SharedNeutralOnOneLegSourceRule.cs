@@ -1,4 +1,5 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Wiring;
@@ -28,7 +29,7 @@ public sealed class SharedNeutralOnOneLegSourceRule : CodeRule
     public override IEnumerable<Finding> Check(RuleContext context) =>
         context.Schedule.Source?.Arrangement != SourceArrangement.InPhase
             ? []
-            : from shared in SharedNeutral.Together(context).Concat(SharedNeutral.OnOneBreaker(context))
+            : from shared in SharedNeutral.Together(context.Circuits).Concat(SharedNeutral.OnOneBreaker(context.Circuits, context.Connected.Loads))
               select Found(
                   context,
                   shared.Spaces,

@@ -1,4 +1,5 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Loads;
 
 namespace PanelTui.Engine.Rules.Wiring;
 
@@ -23,7 +24,7 @@ public sealed class SharedNeutralWithoutPartnerRule : CodeRule
     public override CodeSection? Section { get; } = Nec.Section("210.4(A)");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
-        from shared in SharedNeutral.Named(context)
+        from shared in SharedNeutral.Named(context.Circuits)
         where shared.Circuits is [{ Breaker.Poles: 1 }]
         let circuit = shared.Circuits[0]
         select Found(

@@ -1,4 +1,5 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Loads;
 
 namespace PanelTui.Engine.Rules.Wiring;
 
@@ -23,7 +24,7 @@ public sealed class SharedNeutralWithoutTieRule : CodeRule
     public override CodeSection? Section { get; } = Nec.Section("210.4(B)");
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
-        from shared in SharedNeutral.Together(context)
+        from shared in SharedNeutral.Together(context.Circuits)
         let fault = FaultOf(shared)
         where fault is not null
         select Found(context, shared.Spaces, $"{RuleWords.Places(shared.Circuits)} share a neutral; {fault}.");

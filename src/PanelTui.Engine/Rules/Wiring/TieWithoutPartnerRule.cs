@@ -1,3 +1,5 @@
+using PanelTui.Engine.Loads;
+
 namespace PanelTui.Engine.Rules.Wiring;
 
 /// <summary>A handle tie joins two breakers; one alone is a slip of the pen, or its partner was moved.</summary>
@@ -15,7 +17,7 @@ public sealed class TieWithoutPartnerRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        var judged = SharedNeutral.Together(context)
+        var judged = SharedNeutral.Together(context.Circuits)
             .SelectMany(shared => shared.Circuits)
             .Select(circuit => circuit.Ordinal)
             .ToHashSet();

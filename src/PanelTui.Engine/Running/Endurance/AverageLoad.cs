@@ -1,0 +1,16 @@
+using PanelTui.Engine.Loads;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Running.Endurance;
+
+/// <summary>What loads take on the average: running power times duty.</summary>
+public static class AverageLoad
+{
+    public static Watts Of(IEnumerable<PlacedLoad> loads) =>
+        loads.Aggregate(Watts.Zero, (sum, load) => sum + Of(load));
+
+    /// <summary>All that are alike.</summary>
+    public static Watts Of(PlacedLoad load) => load.RunningWatts * Bounded(load.Load.Duty);
+
+    private static Percent Bounded(Percent duty) => new(Math.Clamp(duty.Value, 0, 100));
+}

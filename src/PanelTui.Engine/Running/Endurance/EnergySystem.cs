@@ -1,0 +1,71 @@
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Running.Endurance;
+
+/// <summary>What a course is reckoned with, as plain figures: watts, watt-hours, and shares of 1.</summary>
+/// <remarks>A charging power of zero is none; the input limit counts for charger and loads together, on all legs.</remarks>
+public sealed record EnergySystem
+{
+    private const decimal Most = 1_000_000_000;
+
+    public required decimal Held { get; init; }
+
+    public required decimal Reserve { get; init; }
+
+    public required decimal Efficiency { get; init; }
+
+    public required decimal Idle { get; init; }
+
+    public decimal ChargingPower { get; init; }
+
+    public decimal ChargerEfficiency { get; init; } = 1;
+
+    public decimal StartsAt { get; init; }
+
+    public decimal StopsAt { get; init; }
+
+    public decimal InputLimit { get; init; } = Most;
+
+    /// <summary>What the sun may bring at most, where a charger stands between; far away where none does.</summary>
+    public decimal SolarLimit { get; init; } = Most;
+
+    /// <summary>Nothing without a battery.</summary>
+    /// <param name="source">The source with its battery and what charges it.</param>
+    /// <param name="system">Its legs take the charger's input limit each.</param>
+    /// <param name="charges">Whether the grid or the generator is there to charge.</param>
+    public static EnergySystem? Of(StandbySource? source, PanelSystem system, bool charges)
+    {
+        if (source?.Battery is not { } battery)
+            return null;
+        var held = BatteryHours.Held(battery);
+        var alone = new EnergySystem
+        {
+            Held = held,
+            Reserve = held * BatteryHours.Whole(battery.Reserve) / 100,
+            Efficiency = BatteryHours.Share(battery),
+            Idle = Math.Clamp(battery.Idle.Value, 0, Most),
+        };
+        return (source.Charging, charges) switch
+        {
+            (null, _) => alone,
+            ({ From: ChargingFrom.Solar } sun, _) => alone with { SolarLimit = Math.Clamp(sun.Power.Value, 0, Most) },
+            (_, false) => alone,
+            ({ } charging, true) => alone.Charged(charging, system),
+        };
+    }
+
+    /// <summary>What the input lets through on all legs; far away where no limit is stated.</summary>
+    public static Watts? InputOf(Charging charging, PanelSystem system) => charging.InputLimit is { } each
+        ? new Watts(Math.Clamp(each.Value, 0, Most / 1000) * system.LineToNeutral.Value * system.Legs.Length)
+        : null;
+
+    private EnergySystem Charged(Charging charging, PanelSystem system) => this with
+    {
+        ChargingPower = Math.Clamp(charging.Power.Value, 0, Most),
+        ChargerEfficiency = Math.Clamp(charging.Efficiency.Value, 1, 100) / 100,
+        StartsAt = Held * BatteryHours.Whole(charging.StartsAt) / 100,
+        StopsAt = Held * BatteryHours.Whole(charging.StopsAt) / 100,
+        InputLimit = InputOf(charging, system)?.Value ?? Most,
+    };
+}

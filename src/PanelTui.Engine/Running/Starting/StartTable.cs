@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Codes;
+using PanelTui.Engine.Loads;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+
+namespace PanelTui.Engine.Running.Starting;
+
+/// <summary>The starts of a scenario: each last, with all the others running; the one that asks most first.</summary>
+/// <param name="Moments">One for each motor-like load.</param>
+/// <param name="Running">What all of the scenario takes once it runs.</param>
+/// <param name="Surge">What the source gives for a start.</param>
+/// <param name="Continuous">What it gives for as long as it runs.</param>
+public sealed record StartTable(
+    ImmutableArray<StartMoment> Moments, LegLoads Running, SurgeLimit Surge, SourceLimit Continuous)
+{
+    /// <summary>The start that asks most of the source; nothing where nothing has a motor.</summary>
+    public StartMoment? Worst => Moments.FirstOrDefault();
+
+    public static StartTable Of(ImmutableArray<PlacedLoad> loads, LegLoads running, StandbySource? source, CodeEdition edition)
+    {
+        var (surge, continuous) = (SurgeLimit.Of(source, running.System), SourceLimit.Of(source, running.System));
+        var starts = loads.Where(MotorStart.IsMotorLike).Select(load => MotorStart.Of(load, edition));
+        var moments = starts.Select(start => new StartMoment([start], running - start.Running + start.Legs, surge, continuous));
+        return new StartTable([.. moments.OrderByDescending(moment => moment.Weight)], running, surge, continuous);
+    }
+
+    /// <summary>How many may start in one moment, whichever they are, with all the others running.</summary>
+    /// <remarks>
+    /// None where already one is too many; nothing where no limit is stated. On each leg those are taken that add most to it.
+    /// </remarks>
+    public int? AtOnce
+    {
+        get
+        {
+            if (Worst?.Ok is null)
+                return null;
+            var most = Moments.Length;
+            foreach (var leg in Running.System.Legs)
+                most = Math.Min(most, Fitting(Running.VoltAmperesOn(leg), Added(extra => extra.VoltAmperesOn(leg)), Worst.MayOn));
+            return Math.Min(most, Fitting(Running.Total, Added(extra => extra.Total), Worst.MayInAll));
+        }
+    }
+
+    /// <summary>One after the other, so that the largest meets the least that runs: each with what then runs.</summary>
+    public ImmutableArray<StartMoment> EasiestOrder
+    {
+        get
+        {
+            var order = Moments.Select(moment => moment.Starting[0]).OrderByDescending(Extra).ToImmutableArray();
+            var runs = order.Aggregate(Running, (sum, start) => sum - start.Running);
+            var moments = ImmutableArray.CreateBuilder<StartMoment>();
+            foreach (var start in order)
+            {
+                moments.Add(new StartMoment([start], runs + start.Legs, Surge, Continuous));
+                runs += start.Running;
+            }
+            return moments.ToImmutable();
+        }
+    }
+
+    private static decimal Extra(MotorStart start)
+    {
+        var extra = start.Legs - start.Running;
+        return extra.System.Legs.Max(leg => extra.VoltAmperesOn(leg).Value);
+    }
+
+    private IEnumerable<VoltAmperes> Added(Func<LegLoads, VoltAmperes> of) => Moments
+        .Select(moment => of(moment.Starting[0].Legs - moment.Starting[0].Running))
+        .OrderDescending();
+
+    /// <summary>How many of these fit on top of what runs, the largest first.</summary>
+    private static int Fitting(VoltAmperes runs, IEnumerable<VoltAmperes> added, VoltAmperes? may)
+    {
+        var fit = 0;
+        foreach (var one in added)
+        {
+            runs += VoltAmperes.Max(one, VoltAmperes.Zero);
+            if (runs > may)
+                return fit;
+            fit++;
+        }
+        return fit;
+    }
+}

@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using PanelTui.Documents.Reading.Values;
+using PanelTui.Engine;
+using PanelTui.Engine.Loads;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+using PanelTui.Presentation;
+
+namespace PanelTui.CommandLine;
+
+/// <summary>`paneltui run FILE`: what the source feels in a scenario, what can start, how long it lasts.</summary>
+internal sealed class RunVerb : Verb
+{
+    private const string AllOfIt = "All on standby";
+
+    public override string Name => "run";
+
+    public override string Summary => "what the source feels, what can start, how long it lasts";
+
+    public override string Page => """
+        Run a scenario on its source: every leg against every limit, what to shed, each
+        start against the surge, one unit alone, hours to the reserve and a course of
+        72 hours, and where the neutral is bonded. docs/running.md says how.
+
+        Usage:
+          paneltui run FILE [--scenario NAME] [--from CHARGE] [--at HOUR]
+                       [--outage] [--table] [--json]
+
+        Examples:
+          paneltui run shed.panel.yaml
+          paneltui run shed.panel.yaml --scenario "Harvest night" --from 80%
+          paneltui run shed.panel.yaml --outage --at 18 --table
+
+        Without --scenario the first of the file, or all on standby where it has none.
+        --from is the state of charge at the beginning, 100% unless given; --at its hour
+        of the day, 0 to 23. With --outage grid and generator do not charge.
+        --table adds every hour; --json prints one object, for every scenario unless named.
+        Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
+        read, or there is no such scenario.
+        """;
+
+    protected override void Describe(Command command, Streams streams)
+    {
+        var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
+        var scenario = new Option<string?>("--scenario") { Description = "its name, as in the file" };
+        var from = new Option<string>("--from") { Description = "state of charge to begin with", DefaultValueFactory = _ => "100%" };
+        var at = new Option<int>("--at") { Description = "hour of the day to begin with, 0 to 23" };
+        var outage = new Option<bool>("--outage") { Description = "grid and generator do not charge" };
+        var table = new Option<bool>("--table") { Description = "the course hour by hour" };
+        var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
+        foreach (var option in new Option[] { scenario, from, at, outage, table, json }) command.Add(option);
+        command.Add(file);
+        command.SetAction(parsed =>
+        {
+            if (Request(parsed.GetValue(from)!, parsed.GetValue(at), !parsed.GetValue(outage)) is not { } asked)
+                return Refused(streams, "write --from as a share such as 80%, 0 to 100, and --at as an hour, 0 to 23.");
+            return AssessedFile.Read(parsed.GetRequiredValue(file), streams) is { } assessment
+                ? Run(assessment, parsed.GetValue(scenario), asked, (parsed.GetValue(json), parsed.GetValue(table)), streams)
+                : ExitCode.Unusable;
+        });
+    }
+
+    private static int Run(Assessment assessment, string? name, RunRequest asked, (bool Json, bool Table) form, Streams streams)
+    {
+        var runs = RunsOf(assessment);
+        var chosen = name is null ? runs[0] : runs.FirstOrDefault(run => run.Name == name);
+        if (chosen is null)
+        {
+            var known = runs.Select(run => run.Name).ToList();
+            return Refused(streams, $"there is no scenario {name}{DidYouMean.Hint(name!, known)} The file has {string.Join(", ", known)}.");
+        }
+
+        if (form.Json) streams.Out.WriteLine(ScenarioJson.Of(assessment, name is null ? runs : [chosen], asked));
+        else Print(new RunText(assessment, chosen, asked), form.Table, runs.Length > 1 && name is null ? runs : [], streams);
+        return ExitCode.Of(assessment);
+    }
+
+    private static void Print(RunText text, bool table, IReadOnlyList<ScenarioRun> runs, Streams streams)
+    {
+        foreach (var line in text.Lines()) streams.Out.WriteLine(line.TrimEnd());
+        if (table) foreach (var line in text.Table()) streams.Out.WriteLine(line);
+        foreach (var line in ScenarioTable.Of(runs)) streams.Out.WriteLine(line);
+    }
+
+    private static ImmutableArray<ScenarioRun> RunsOf(Assessment assessment) => assessment.Scenarios.IsEmpty
+        ? [ScenarioRun.Of(new Scenario { Name = AllOfIt, RunsAll = true }, assessment.Schedule, PlacedLoad.AllOf(assessment.Schedule))]
+        : assessment.Scenarios;
+
+    private static RunRequest? Request(string from, int at, bool charges) =>
+        decimal.TryParse(from.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share)
+            && share is >= 0 and <= 100 && at is >= 0 and < 24
+            ? new RunRequest(new Percent(share), at, charges)
+            : null;
+
+    private static int Refused(Streams streams, string why)
+    {
+        streams.Error.WriteLine(DisplayText.Clean($"paneltui: {why}"));
+        return ExitCode.Unusable;
+    }
+}

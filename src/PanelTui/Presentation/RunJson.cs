@@ -1,0 +1,45 @@
+using System.Text.Json;
+using PanelTui.Engine.Running.Starting;
+
+namespace PanelTui.Presentation;
+
+/// <summary>A start as JSON, the same in `calc` and in `run`: numbers plain and unrounded.</summary>
+internal static class RunJson
+{
+    /// <summary>Null where nothing starts. `limit_va` is the surge, and where none counts the continuous power.</summary>
+    public static void WriteStart(Utf8JsonWriter json, string name, StartMoment? moment)
+    {
+        if (moment is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        WriteFields(json, moment);
+        json.WriteEndObject();
+    }
+
+    public static void WriteFields(Utf8JsonWriter json, StartMoment moment)
+    {
+        var start = moment.Starting[0];
+        json.WriteString("id", start.Circuit.Id ?? $"{start.Circuit.Space}");
+        json.WriteString("basis", start.Words);
+        json.WriteNumber("full_load_amps", start.FullLoad.Value);
+        json.WriteNumber("start_amps", start.Current.Value);
+        json.WriteNumber("start_va", start.Power.Value);
+        json.WriteStartObject("legs");
+        foreach (var leg in moment.Asked.System.Legs)
+        {
+            json.WriteStartObject($"{leg}");
+            json.WriteNumber("va", moment.AskedOn(leg).Value);
+            if (moment.MayOn is { } may) json.WriteNumber("limit_va", may.Value);
+            else json.WriteNull("limit_va");
+            json.WriteEndObject();
+        }
+
+        json.WriteEndObject();
+        if (moment.Ok is { } ok) json.WriteBoolean("ok", ok);
+        else json.WriteNull("ok");
+    }
+}

@@ -1,0 +1,50 @@
+using PanelTui.Engine;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+using PanelTui.Engine.Running.Endurance;
+
+namespace PanelTui.Presentation;
+
+/// <summary>What the source feels in a scenario, as text of at most 80 columns.</summary>
+internal sealed class RunText(Assessment assessment, ScenarioRun run, RunRequest asked)
+{
+    private readonly Schedule _schedule = assessment.Schedule;
+
+    public IEnumerable<string> Lines() =>
+    [
+        .. Title(),
+        .. Section("What runs", RunningRows.Of(run, _schedule)),
+        .. Section("What can start", StartRows.Of(run, new StandbySurge(_schedule.Source, _schedule.Panel.System))),
+        .. OneUnit.Of(run, _schedule) is { } one ? Section("What if one unit stops", OneUnitRows.Of(one)) : [],
+        .. Section("How long it lasts", EnduranceRows.Of(run, _schedule, asked)),
+        .. Section("Neutral and bond", NeutralRows.Of(_schedule)),
+        "",
+        "Figures to plan by: check nameplates, measure, and follow the equipment's manuals.",
+    ];
+
+    /// <summary>The course hour by hour; nothing without a battery.</summary>
+    public IEnumerable<string> Table() =>
+        EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.Charges) is { } course
+            ? ["", .. EnduranceRows.Table(course)]
+            : [];
+
+    private IEnumerable<string> Title()
+    {
+        yield return DisplayText.Clean($"{_schedule.Panel.Name}: {run.Name}");
+        yield return $"{Shown.Exactly(run.Circuits.Length)} circuits on standby, on {Source(_schedule.Source)}";
+    }
+
+    private static IEnumerable<string> Section(string title, IEnumerable<string> lines) =>
+        lines.SelectMany(line => DisplayText.Width(line) <= 80 ? [line] : Wrapped.Of(line, 80)).Prepend(title.ToUpperInvariant()).Prepend("");
+
+    private static string Source(StandbySource? source) => source switch
+    {
+        null => "no stated source",
+        { Kind: SourceKind.Generator, Arrangement: SourceArrangement.InPhase } => "a 120 V generator on both legs, in phase",
+        { Kind: SourceKind.Generator } => "a generator",
+        { Arrangement: SourceArrangement.Split } => "two stacked 120 V inverters, each leg on its own",
+        { Arrangement: SourceArrangement.InPhase } => "one 120 V inverter on both legs, in phase",
+        _ => "one inverter",
+    };
+}

@@ -1,0 +1,122 @@
+using System.Text.Json;
+using PanelTui.Engine;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+using PanelTui.Engine.Running.Endurance;
+
+namespace PanelTui.Presentation;
+
+/// <summary>What `run --json` prints: every scenario with its limits, starts and course; numbers plain and unrounded.</summary>
+internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, RunRequest asked)
+{
+    private readonly Schedule _schedule = assessment.Schedule;
+
+    public static string Of(Assessment assessment, IReadOnlyList<ScenarioRun> runs, RunRequest asked) =>
+        JsonText.Of(json => new ScenarioJson(json, assessment, asked).Write(runs));
+
+    private void Write(IReadOnlyList<ScenarioRun> runs)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("schema", CalcJson.Schema);
+        json.WriteStartArray("scenarios");
+        foreach (var run in runs) WriteScenario(run);
+        json.WriteEndArray();
+        WriteNeutral();
+        json.WriteEndObject();
+    }
+
+    private void WriteScenario(ScenarioRun run)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", run.Name);
+        json.WriteNumber("running_w", run.Running.Value);
+        json.WriteNumber("neutral_amps", run.Neutral.Value);
+        json.WriteStartArray("limits");
+        foreach (var bound in run.Bounds) WriteBound(bound);
+        json.WriteEndArray();
+        WriteCircuits("dead", run.Dead.Select(load => load.Circuit));
+        WriteCircuits("shed", Shedding.Of(run, _schedule).Shed);
+        json.WriteStartArray("starts");
+        foreach (var moment in run.Starts.Moments)
+        {
+            json.WriteStartObject();
+            RunJson.WriteFields(json, moment);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Write("may_start_at_once", run.Starts.AtOnce);
+        json.WriteNumber("average_w", run.Average.Value);
+        Write("hours_to_reserve", run.ToReserve?.Value);
+        Write("hours_from_charge", _schedule.Source?.Battery?.HoursToReserve(asked.From, run.Average)?.Value);
+        WriteCourse(run);
+        json.WriteEndObject();
+    }
+
+    private void WriteBound(SourceBound bound)
+    {
+        json.WriteStartObject();
+        json.WriteString("limit", bound.Called);
+        if (bound.Leg is { } leg) json.WriteString("leg", $"{leg}");
+        else json.WriteNull("leg");
+        json.WriteNumber("asked", bound.Asked);
+        json.WriteNumber("may", bound.May);
+        json.WriteString("unit", bound.Unit);
+        json.WriteBoolean("ok", bound.Ok);
+        json.WriteEndObject();
+    }
+
+    private void WriteCourse(ScenarioRun run)
+    {
+        json.WriteStartArray("course");
+        var course = EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.Charges);
+        foreach (var hour in course?.Hours ?? [])
+        {
+            json.WriteStartObject();
+            json.WriteNumber("hour", hour.Hour);
+            json.WriteNumber("hour_of_day", hour.OfDay);
+            foreach (var (name, energy) in Parts(hour.Flow)) json.WriteNumber(name, energy.Value);
+            json.WriteNumber("charge_percent", hour.End.Value);
+            json.WriteBoolean("charged", hour.Charged);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static (string Name, WattHours Energy)[] Parts(EnergyFlow flow) =>
+    [
+        ("wanted_wh", flow.Wanted), ("missed_wh", flow.Missed), ("sun_wh", flow.Sun), ("spilled_wh", flow.Spilled),
+        ("supplied_wh", flow.Supplied), ("idle_wh", flow.Idle), ("lost_wh", flow.Lost), ("stored_wh", flow.Stored),
+    ];
+
+    private void WriteNeutral()
+    {
+        if (NeutralVerdict.Of(_schedule) is not { } verdict)
+        {
+            json.WriteNull("neutral");
+            return;
+        }
+
+        json.WriteStartObject("neutral");
+        json.WriteString("bonds", verdict.Bonds.ToString().ToLowerInvariant());
+        if (verdict.IsSeparatelyDerived is { } derived) json.WriteBoolean("separately_derived", derived);
+        else json.WriteNull("separately_derived");
+        json.WriteString("sign", verdict.Sign);
+        json.WriteEndObject();
+    }
+
+    private void WriteCircuits(string name, IEnumerable<Circuit> circuits)
+    {
+        json.WriteStartArray(name);
+        foreach (var circuit in circuits.DistinctBy(circuit => circuit.Ordinal)) json.WriteStringValue(circuit.Id ?? $"{circuit.Space}");
+        json.WriteEndArray();
+    }
+
+    private void Write(string name, decimal? value)
+    {
+        if (value is { } known) json.WriteNumber(name, known);
+        else json.WriteNull(name);
+    }
+}

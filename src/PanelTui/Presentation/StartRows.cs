@@ -1,0 +1,55 @@
+using System.Globalization;
+using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+using PanelTui.Engine.Running.Starting;
+
+namespace PanelTui.Presentation;
+
+/// <summary>Each start with all the others running, leg by leg, against the surge; the one that asks most first.</summary>
+internal static class StartRows
+{
+    public static IEnumerable<string> Of(ScenarioRun run, StandbySurge surge)
+    {
+        if (run.Starts.Moments.IsEmpty) return ["Nothing here has a motor or is stated to draw more as it starts."];
+        return [surge.Words, Head(run), .. run.Starts.Moments.SelectMany(Moment), .. Together(run.Starts), .. Order(run.Starts)];
+    }
+
+    private static string Head(ScenarioRun run) => Row(
+        "starts last", "full load", "start", string.Concat(run.Legs.Legs.Select(leg => $"{$"{leg} in all",10}")), "");
+
+    private static IEnumerable<string> Moment(StartMoment moment)
+    {
+        var start = moment.Starting[0];
+        var legs = string.Concat(moment.Asked.System.Legs.Select(leg => $"{Kva(moment.AskedOn(leg)),10}"));
+        yield return Row(DisplayText.Fit(start.Called, 22), Figure.Of(start.FullLoad), Figure.Of(start.Current), legs, Verdict(moment));
+        yield return $"  {start.Words}";
+    }
+
+    private static string Verdict(StartMoment moment) => moment.Ok switch
+    {
+        true when moment.Surge.Worth == SurgeWorth.Counted => "within surge",
+        true => "within continuous",
+        false => "BEYOND SURGE",
+        null => "not to be told",
+    };
+
+    private static IEnumerable<string> Together(StartTable table) => table.AtOnce switch
+    {
+        null => ["How many may start at once: not to be told without a surge and its time."],
+        0 => ["None of the largest starts with all the others running: see the easiest order."],
+        { } count when count == table.Moments.Length => [count == 1 ? "There is one to start." : $"All {Shown.Exactly(count)} may start at once."],
+        { } count => [$"Any {Shown.Exactly(count)} may start at once, no more."],
+    };
+
+    private static IEnumerable<string> Order(StartTable table)
+    {
+        if (table.Moments.Length < 2) return [];
+        var steps = table.EasiestOrder.Select(step => $"{DisplayText.Clean(step.Starting[0].Called)} ({Kva(step.AskedOn(step.WorstLeg))} on {step.WorstLeg}{(step.Ok == false ? ", beyond" : "")})");
+        return Wrapped.Of($"Easiest order, largest first: {string.Join(", then ", steps)}. Worst: {DisplayText.Clean(table.Worst!.Starting[0].Called)} last.", 78);
+    }
+
+    private static string Kva(VoltAmperes power) => Shown.Rounded(power.Value / 1000, 2, "kVA");
+
+    private static string Row(string called, string fullLoad, string start, string legs, string verdict) =>
+        string.Create(CultureInfo.InvariantCulture, $"{called,-22}{fullLoad,10}{start,9}{legs}  {verdict}").TrimEnd();
+}

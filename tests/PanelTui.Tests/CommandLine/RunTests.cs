@@ -1,0 +1,116 @@
+using System.Text.Json;
+
+namespace PanelTui.Tests.CommandLine;
+
+public class RunTests
+{
+    [Fact]
+    public void The_page_fits_80_columns_in_plain_ASCII()
+    {
+        foreach (var name in new[] { "packing-shed", "hillside-house", "lake-cabin", "print-studio" })
+        {
+            var ran = Ran.Of("run", Shed.Example(name), "--table", "--from", "80%");
+            ran.Code.ShouldBe(0, name);
+            ran.Out.Split('\n').ShouldAllBe(line => line.TrimEnd('\r').Length <= 82, name);
+            ran.Out.ShouldNotContain("safe", Case.Insensitive);
+        }
+    }
+
+    [Fact]
+    public void The_first_scenario_is_run_and_all_stand_below_it()
+    {
+        var ran = Ran.Of("run", Shed.Example("packing-shed"));
+        ran.Out.ShouldContain("Packing shed standby: Harvest night");
+        ran.Out.ShouldContain("Nearest limit: leg A, continuous power: 68.0 % of it, 1600 W left.");
+        ran.Out.ShouldContain("Sunday, nobody in");
+    }
+
+    [Fact]
+    public void A_scenario_that_is_not_there_is_guessed()
+    {
+        var ran = Ran.Of("run", Shed.Example("packing-shed"), "--scenario", "Harvest nigt");
+        ran.Code.ShouldBe(2);
+        ran.Error.ShouldContain("did you mean Harvest night?");
+    }
+
+    [Theory]
+    [InlineData("--from", "120%")]
+    [InlineData("--from", "full")]
+    [InlineData("--at", "24")]
+    public void A_state_of_charge_or_an_hour_that_cannot_be_is_refused(string option, string value)
+    {
+        var ran = Ran.Of("run", Shed.Example("packing-shed"), option, value);
+        ran.Code.ShouldBe(2);
+        ran.Error.ShouldContain("80%");
+    }
+
+    [Fact]
+    public void Json_has_72_hours_whose_energy_adds_up()
+    {
+        using var json = JsonDocument.Parse(Ran.Of("run", Shed.Example("packing-shed"), "--scenario", "Harvest night", "--from", "80%", "--json").Out);
+        var hours = json.RootElement.GetProperty("scenarios")[0].GetProperty("course").EnumerateArray().ToList();
+        hours.Count.ShouldBe(72);
+        foreach (var hour in hours)
+        {
+            var came = Of(hour, "sun_wh") + Of(hour, "supplied_wh");
+            var went = Of(hour, "wanted_wh") - Of(hour, "missed_wh") + Of(hour, "spilled_wh") + Of(hour, "idle_wh") + Of(hour, "lost_wh") + Of(hour, "stored_wh");
+            went.ShouldBe(came, 1e-6m);
+        }
+    }
+
+    [Fact]
+    public void Calc_tells_the_worst_start_the_average_and_the_hours()
+    {
+        using var json = JsonDocument.Parse(Ran.Of("calc", Shed.Example("packing-shed"), "--json").Out);
+        var night = json.RootElement.GetProperty("scenarios")[0];
+        var worst = night.GetProperty("worst_start");
+        worst.GetProperty("id").GetString().ShouldBe("cold-room");
+        worst.GetProperty("legs").GetProperty("A").GetProperty("limit_va").GetDecimal().ShouldBe(10_000);
+        worst.GetProperty("ok").GetBoolean().ShouldBeFalse();
+        night.GetProperty("hours_to_reserve").GetDecimal().ShouldBe(9000 / ((night.GetProperty("average_w").GetDecimal() / 0.88m) + 60), 1e-9m);
+    }
+
+    [Theory]
+    [InlineData("interlock", "Slide the interlock, then close the back-fed breaker")]
+    [InlineData("manual", "Transfer switch from the grid through OFF to the source")]
+    [InlineData("automatic", "wait: the equipment starts the source and closes by itself")]
+    public void The_steps_follow_the_transfer_equipment_and_begin_with_what_must_never_happen(string kind, string step)
+    {
+        var text = Shed.Text.Replace("kind: manual", $"kind: {kind}", StringComparison.Ordinal);
+        var lines = Ran.With(text, "transfer", "-").Out;
+        Spaced(lines).ShouldContain(step);
+        lines.IndexOf("Never join two supplies", StringComparison.Ordinal).ShouldBeLessThan(lines.IndexOf("TO STANDBY", StringComparison.Ordinal));
+        Spaced(lines).ShouldContain("The instructions of the equipment and local rules go before this page.");
+    }
+
+    [Fact]
+    public void On_one_120_V_unit_a_shared_neutral_is_a_danger_and_named()
+    {
+        var text = Shed.Text.Replace("arrangement: split", "arrangement: in-phase", StringComparison.Ordinal)
+            .Replace("name: Shed lights", "multiwire: bench\n    name: Shed lights", StringComparison.Ordinal)
+            .Replace("space: 3,", "space: 3, multiwire: bench,", StringComparison.Ordinal);
+        var lines = Spaced(Ran.With(text, "run", "-").Out);
+        lines.ShouldContain("DANGER Shed lights, Bench receptacles: shared neutral.");
+        lines.ShouldContain("up to 35 A");
+        lines.ShouldContain("these stand still: Well pump.");
+    }
+
+    [Fact]
+    public void Cables_are_joined_with_both_supplies_and_solar_off()
+    {
+        var steps = Ran.Of("transfer", Shed.Example("packing-shed")).Out;
+        steps.ShouldContain("Both supplies off first");
+        steps.ShouldContain("Solar off");
+    }
+
+    [Fact]
+    public void Without_transfer_equipment_there_are_no_steps()
+    {
+        var text = Shed.Text.Replace("transfer: {kind: manual, rating: 50 A}\n", "", StringComparison.Ordinal);
+        Spaced(Ran.With(text, "transfer", "-").Out).ShouldContain("do not connect the source");
+    }
+
+    private static string Spaced(string lines) => string.Join(' ', lines.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static decimal Of(JsonElement hour, string name) => hour.GetProperty(name).GetDecimal();
+}
