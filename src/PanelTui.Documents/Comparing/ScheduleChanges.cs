@@ -80,7 +80,8 @@ public sealed record ScheduleChanges
 
     private static ScheduleChange? Unreadable(Snapshot version, string which)
     {
-        var isSound = version.Schedule is not null || (version.Tree is { Root.IsMapping: true } tree && tree.Root.DescendantsAndSelf().All(node => node.Target is null));
+        var isSound = version.Schedule is not null || version.Tree is { Root: null }
+            || (version.Tree is { Root.IsMapping: true } tree && tree.Root.DescendantsAndSelf().All(node => node.Target is null));
         return isSound ? null : new(ChangeKind.Changed, "", "", $"{which} cannot be read as a schedule, so it cannot be compared");
     }
 }

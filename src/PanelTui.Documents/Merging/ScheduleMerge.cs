@@ -45,6 +45,13 @@ public sealed class ScheduleMerge
     public static ScheduleMerge Of(SourceText ancestor, SourceText ours, SourceText theirs) =>
         new MergeSteps(ancestor, ours, theirs).Merge();
 
+    /// <summary>A merge that could not even be tried.</summary>
+    public static ScheduleMerge Impossible(string whyNot) => new(null, [], whyNot);
+
+    /// <summary>As <see cref="WithMarkers"/>, as the bytes of our file, its byte order mark included.</summary>
+    public byte[] MarkedBytes(MarkerLabels labels) =>
+        [.. _ours is { HasBom: true } ? "\uFEFF"u8 : default, .. System.Text.Encoding.UTF8.GetBytes(WithMarkers(labels))];
+
     private SourceText Source(Func<Piece, string> textOf) =>
         (_ours ?? throw new InvalidOperationException(WhyNot)).WithText(Written(textOf));
 

@@ -70,7 +70,7 @@ internal static class CommandLineRoot
 
     internal static string RootPage => HelpPage.Root.Replace(
         HelpPage.PlaceOfVerbs,
-        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-8} {verb.Summary}")),
+        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-10}{verb.Summary}")),
         StringComparison.Ordinal);
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);

@@ -11,5 +11,9 @@ internal static class Verbs
         new CheckVerb(),
         new CalcVerb(),
         new RulesVerb(),
+        new DiffVerb(),
+        new MergeVerb(),
+        new GitSetupVerb(),
+        new SchemaVerb(),
     ];
 }
