@@ -4,6 +4,8 @@ namespace PanelTui.CommandLine;
 internal static class Starter
 {
     public const string Text = """
+        # yaml-language-server: $schema=panel.schema.json
+        # The line above is for text editors; `paneltui schema > panel.schema.json` writes that file.
         # The schedule of one standby panel. Quantities carry their unit: 20 A, 1.5 kW, 60 ft.
         # Open it with `paneltui FILE`; `paneltui check FILE` tells what to look at.
         # It does not replace the code in force, the authority having jurisdiction or licensed practice.

@@ -17,5 +17,9 @@ internal static class Verbs
         new PrintVerb(),
         new CompletionsVerb(),
         new InfoVerb(),
+        new DiffVerb(),
+        new MergeVerb(),
+        new GitSetupVerb(),
+        new SchemaVerb(),
     ];
 }

@@ -66,5 +66,8 @@ public abstract class Field
     /// <summary>What a text that cannot stand may be meant as, the likeliest first.</summary>
     public virtual ImmutableArray<string> Meant(string text) => [];
 
+    /// <summary>Whether two written values mean the same: `20 A` and `0.02 kA`, `yes` and `true`.</summary>
+    public virtual bool Same(string one, string other) => one.Trim() == other.Trim();
+
     public override string ToString() => Path;
 }

@@ -1,0 +1,59 @@
+using System.Text.Json;
+using PanelTui.Documents.Comparing;
+
+namespace PanelTui.Presentation;
+
+/// <summary>What changed between two versions, as JSON.</summary>
+internal static class ChangeJson
+{
+    public static string Of(ScheduleChanges changes) => JsonText.Of(json =>
+    {
+        json.WriteStartObject();
+        json.WriteNumber("schema", CalcJson.Schema);
+        json.WriteBoolean("same", changes.AreNone);
+        json.WriteStartArray("changes");
+        foreach (var fact in changes.Facts) Write(json, fact);
+        json.WriteEndArray();
+        json.WriteStartArray("figures");
+        foreach (var figure in ChangedFigure.Of(changes.Before, changes.After)) Write(json, figure);
+        json.WriteEndArray();
+        FindingJson.WriteArray(json, "findings_came", changes.Came);
+        FindingJson.WriteArray(json, "findings_went", changes.Went);
+        json.WriteEndObject();
+    });
+
+    private static void Write(Utf8JsonWriter json, ScheduleChange fact)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", Word(fact.Kind));
+        json.WriteString("section", fact.Section);
+        json.WriteString("subject", fact.Subject);
+        json.WriteString("text", fact.Text);
+        json.WriteString("id", fact.Id);
+        json.WriteStartArray("spaces");
+        foreach (var space in fact.Spaces) json.WriteStringValue($"{space}");
+        json.WriteEndArray();
+        json.WriteString("key", fact.Key);
+        json.WriteString("before", fact.Before);
+        json.WriteString("after", fact.After);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, ChangedFigure figure)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", figure.Name);
+        json.WriteString("before", figure.Before);
+        json.WriteString("after", figure.After);
+        json.WriteEndObject();
+    }
+
+    private static string Word(ChangeKind kind) => kind switch
+    {
+        ChangeKind.Added => "added",
+        ChangeKind.Removed => "removed",
+        ChangeKind.Moved => "moved",
+        ChangeKind.Changed => "changed",
+        _ => "wording",
+    };
+}
