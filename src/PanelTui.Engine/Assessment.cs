@@ -98,6 +98,7 @@ public sealed record Assessment
         FigureNames.VoltageDrop => Feeder?.WhyVoltageDrop(Schedule.Feeder),
         FigureNames.TransferRating => Transfer?.Why(),
         FigureNames.Chain => Chain.Why(),
+        FigureNames.Running => Scenarios.IsEmpty ? null : Scenarios.Why(),
         _ => BranchAt(FigureNames.SpaceOf(figure))?.Why(figure),
     };
 

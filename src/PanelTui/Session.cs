@@ -43,6 +43,9 @@ internal sealed class Session
 
     public Hand? Hand { get; private set; }
 
+    /// <summary>The breaker that was copied last.</summary>
+    public CopiedBreaker? Copied { get; private set; }
+
     /// <summary>What the last key did, or why it did nothing.</summary>
     public string Message { get; private set; } = "";
 
@@ -114,6 +117,12 @@ internal sealed class Session
         Hand = Hand.Of(this, circuit);
         if (Hand.Change is { } change) Try(change);
         else EndPreview();
+    }
+
+    public void Remember(Circuit circuit)
+    {
+        Copied = new CopiedBreaker(Now, circuit);
+        Say($"Copied {CircuitText.NameOf(circuit)}: go to an open space and press p");
     }
 
     public void LetGo()

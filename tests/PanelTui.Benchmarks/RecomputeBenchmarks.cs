@@ -35,7 +35,7 @@ public class RecomputeBenchmarks
     [Benchmark(Description = "assess alone, all rules on")]
     public Assessment Assess() => Assessment.Of(_snapshot.Schedule!);
 
-    private static string Schedule(int spaces)
+    internal static string Schedule(int spaces)
     {
         var text = new StringBuilder($$"""
             schedule: 1

@@ -29,7 +29,7 @@ public static class AddCircuit
     }
 
     /// <summary>Before the first circuit of a higher space, if the file lists spaces in order.</summary>
-    private static int IndexFor(YamlTree tree, string space)
+    internal static int IndexFor(YamlTree tree, string space)
     {
         if (Places.Circuits.Find(tree) is not { IsSequence: true } list) return 0;
         ImmutableArray<SpaceNumber?> spaces = [.. list.Items.Select(item => SpaceOf(item.Value))];

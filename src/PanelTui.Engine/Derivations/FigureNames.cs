@@ -19,6 +19,7 @@ public static class FigureNames
     public const string VoltageDrop = "voltage-drop";
     public const string TransferRating = "transfer-rating";
     public const string Chain = "chain";
+    public const string Running = "running";
 
     private const string BranchPrefix = "branch:";
 
@@ -26,7 +27,7 @@ public static class FigureNames
     public static readonly ImmutableArray<string> All =
     [
         Connected, Legs, Neutral, Imbalance, Demand, DemandNeutral, MinimumAmpacity, FeederDevice,
-        Conductor, GroundingConductor, VoltageDrop, TransferRating, Chain,
+        Conductor, GroundingConductor, VoltageDrop, TransferRating, Chain, Running,
     ];
 
     /// <summary>The figure of one circuit: `branch:17a` for the one whose top space is 17a.</summary>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine;
+using PanelTui.Engine.Derivations;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -26,7 +27,7 @@ internal sealed class CalcVerb : Verb
 
         Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
         minimum-ampacity, feeder-device, conductor, grounding-conductor, voltage-drop,
-        transfer-rating, chain, and branch:SPACE for each circuit.
+        transfer-rating, chain, running, and branch:SPACE for each circuit.
         With --json, one object on standard output; docs/calculation.md names every field.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
         """;
@@ -36,6 +37,7 @@ internal sealed class CalcVerb : Verb
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
         var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
         var why = new Option<string?>("--why") { Description = "how one figure came about, and the sections it rests on" };
+        why.CompletionSources.Add([.. FigureNames.All]);
         command.Add(file);
         command.Add(json);
         command.Add(why);
@@ -77,7 +79,7 @@ internal sealed class CalcVerb : Verb
         {
             var known = assessment.Figures;
             streams.Error.WriteLine(DisplayText.Clean(
-                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)} The figures are {string.Join(", ", known)}."));
+                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)}. The figures are {string.Join(", ", known)}."));
             return ExitCode.Unusable;
         }
 

@@ -12,5 +12,7 @@ internal static class Verbs
         new CalcVerb(),
         new RulesVerb(),
         new PrintVerb(),
+        new CompletionsVerb(),
+        new InfoVerb(),
     ];
 }

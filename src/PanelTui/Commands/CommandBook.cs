@@ -16,25 +16,38 @@ internal static class CommandBook
         new DropCommand(),
         new PutBackCommand(),
         new CarryCommand(),
-        new RemoveCommand(),
         new UndoCommand(),
         new RedoCommand(),
-        new NextFindingCommand(),
         new SaveCommand(),
+        new CommandsCommand(),
+        new HelpCommand(),
+        new QuitCommand(),
+        new WhyCommand(),
+        new NextFindingCommand(),
+        new FindingsCommand(),
+        new RemoveCommand(),
+        new CopyBreakerCommand(),
+        new PutCopyCommand(),
+        new FindCommand(),
+        new CopyTextCommand(),
+        new SheetsCommand(),
         new SaveElsewhereCommand(),
         new SaveAndLeaveCommand(),
         new DiscardAndLeaveCommand(),
         new StayCommand(),
-        new QuitCommand(),
-        new HelpCommand(),
-        new CloseHelpCommand(),
         .. CursorCommand.All,
+        .. PageCommand.All,
     ];
+
+    /// <summary>What works here, most useful first: a page's own keys before those of every page.</summary>
+    public static IEnumerable<EditorCommand> Here(IEditor editor) =>
+        (editor.Mode == EditorMode.Page ? editor.Page!.Commands : [])
+            .Concat(All.Where(command => command.Modes.HasFlag(editor.Mode)));
 
     /// <summary>What a key means here: of several commands the one that can be done now.</summary>
     public static EditorCommand? For(Key key, IEditor editor)
     {
-        var meant = All.Where(command => command.Modes.HasFlag(editor.Mode) && command.Keys.Contains(key)).ToList();
+        var meant = Here(editor).Where(command => command.Keys.Contains(key)).ToList();
         return meant.Find(command => command.WhyNot(editor) is null) ?? meant.FirstOrDefault();
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Editing;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Commands;
@@ -19,6 +20,6 @@ internal sealed class EditCommand : EditorCommand
     public override string? WhyNot(IEditor editor) =>
         editor.Session.Here is null ? $"Space {editor.Session.Cursor} is open: there is no breaker to edit" : null;
 
-    public override void Run(IEditor editor) => editor.EditHere();
+    public override void Run(IEditor editor) => editor.Open(new EditCircuitForm(editor.Session.Now, editor.Session.Here!));
 
 }

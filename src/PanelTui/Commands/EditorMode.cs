@@ -18,6 +18,6 @@ internal enum EditorMode
     /// <summary>The program asks whether to leave with unsaved changes.</summary>
     Leaving = 8,
 
-    /// <summary>The page of keys is open.</summary>
-    Help = 16,
+    /// <summary>A page lies over the face.</summary>
+    Page = 16,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Pages;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Commands;
@@ -14,7 +15,10 @@ internal sealed class HelpCommand : EditorCommand
 
     public override string? Hint => "keys";
 
-    public override EditorMode Modes => EditorMode.Face;
+    public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
-    public override void Run(IEditor editor) => editor.Enter(EditorMode.Help);
+    public override string? WhyNot(IEditor editor) =>
+        editor.Mode == EditorMode.Page && editor.Page!.TakesText ? "Letters narrow this list down; Esc goes back" : null;
+
+    public override void Run(IEditor editor) => editor.Open(new KeysPage());
 }

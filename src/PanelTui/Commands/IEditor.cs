@@ -1,4 +1,5 @@
-using PanelTui.Engine.Panels;
+using PanelTui.Editing;
+using PanelTui.Pages;
 
 namespace PanelTui.Commands;
 
@@ -9,17 +10,33 @@ internal interface IEditor
 
     EditorMode Mode { get; }
 
-    /// <summary>How many lines of the face are in sight.</summary>
+    /// <summary>The page that lies over the face, the last one opened.</summary>
+    Page? Page { get; }
+
+    /// <summary>A row of the page can be chosen now.</summary>
+    bool CanChooseRow { get; }
+
+    /// <summary>How many lines of the face, or rows of a page, are in sight.</summary>
     int PageOfLines { get; }
 
-    /// <summary>Opens the form on the circuit under the cursor.</summary>
-    void EditHere();
+    /// <summary>Opens a form below the face or the page.</summary>
+    void Open(Form form);
 
-    /// <summary>Opens the form for a new breaker under the cursor.</summary>
-    void PlaceHere(int poles, SpaceNumber at);
+    /// <summary>Lays a page over the face, or over the page before it.</summary>
+    void Open(Page page);
 
-    /// <summary>Asks for another file name to save under.</summary>
-    void AskWhere();
+    /// <summary>Back to what lies below the page.</summary>
+    void ClosePage();
+
+    /// <summary>Back to the face, from however many pages.</summary>
+    void CloseAllPages();
+
+    void WalkPage(int rows);
+
+    void ChooseRow();
+
+    /// <summary>Sends text to the clipboard of whoever sits at the terminal.</summary>
+    void CopyText(string text);
 
     void Enter(EditorMode mode);
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using PanelTui.Engine.Panels;
-using PanelTui.Presentation;
+using PanelTui.Editing;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Commands;
@@ -21,19 +20,8 @@ internal sealed class PlaceCommand(int poles, string title, params Key[] keys) :
 
     public override EditorMode Modes => EditorMode.Face;
 
-    public override string? WhyNot(IEditor editor)
-    {
-        var schedule = editor.Session.Schedule;
-        var cursor = editor.Session.Cursor;
-        if (editor.Session.Here is { } taken) return $"Space {cursor} holds {CircuitText.NameOf(taken)}";
-        if (poles > schedule.Panel.System.MostPoles)
-            return $"{schedule.Panel.System} has {schedule.Panel.System.MostPoles} legs: no breaker here has {poles} poles";
-        var wanted = new Breaker(default, poles).SpacesFrom(cursor).ToList();
-        if (wanted.Find(space => !schedule.Panel.Has(space)) is { Number: > 0 } past)
-            return $"{poles} poles from space {cursor} down would need space {past}, past the last one";
-        var meets = schedule.Circuits.FirstOrDefault(circuit => circuit.Spaces.Any(space => wanted.Exists(space.Overlaps)));
-        return meets is null ? null : $"{poles} poles from space {cursor} down would meet {CircuitText.NameOf(meets)}";
-    }
+    public override string? WhyNot(IEditor editor) =>
+        OpenSpace.WhyNot(editor.Session.Schedule, editor.Session.Cursor, poles);
 
-    public override void Run(IEditor editor) => editor.PlaceHere(poles, editor.Session.Cursor);
+    public override void Run(IEditor editor) => editor.Open(new NewCircuitForm(editor.Session.Cursor, poles));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Editing;
 using PanelTui.Engine.Panels;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
@@ -30,6 +31,6 @@ internal sealed class PlaceTandemCommand : EditorCommand
     public override void Run(IEditor editor)
     {
         var cursor = editor.Session.Cursor;
-        editor.PlaceHere(1, cursor.IsHalf ? cursor : cursor.With(SpaceHalf.A));
+        editor.Open(new NewCircuitForm(cursor.IsHalf ? cursor : cursor.With(SpaceHalf.A), 1));
     }
 }

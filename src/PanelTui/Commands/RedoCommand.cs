@@ -12,7 +12,7 @@ internal sealed class RedoCommand : EditorCommand
 
     public override string Title => "Redo";
 
-    public override EditorMode Modes => EditorMode.Face;
+    public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
     public override string? WhyNot(IEditor editor) => editor.Session.RedoTitle is null ? "Nothing has been undone" : null;
 

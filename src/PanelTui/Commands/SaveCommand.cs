@@ -14,7 +14,7 @@ internal sealed class SaveCommand : EditorCommand
 
     public override string? Hint => "save";
 
-    public override EditorMode Modes => EditorMode.Face;
+    public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
     public override string? WhyNot(IEditor editor) => editor.Session.IsSaved ? "Nothing has changed since the last save" : null;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Editing;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Commands;
@@ -14,5 +15,5 @@ internal sealed class SaveElsewhereCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face;
 
-    public override void Run(IEditor editor) => editor.AskWhere();
+    public override void Run(IEditor editor) => editor.Open(new ElsewhereForm(editor.Session.Path));
 }

@@ -14,7 +14,7 @@ internal sealed class UndoCommand : EditorCommand
 
     public override string? Hint => "undo";
 
-    public override EditorMode Modes => EditorMode.Face;
+    public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
     public override string? WhyNot(IEditor editor) => editor.Session.UndoTitle is null ? "Nothing has been changed yet" : null;
 

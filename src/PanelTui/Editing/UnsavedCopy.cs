@@ -28,7 +28,7 @@ internal static class UnsavedCopy
     }
 
     /// <summary>`$XDG_STATE_HOME/paneltui/unsaved`; a relative value does not count, as the XDG base directory specification says.</summary>
-    private static string Folder()
+    internal static string Folder()
     {
         var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME");
         var root = state is { Length: > 0 } && Path.IsPathRooted(state)

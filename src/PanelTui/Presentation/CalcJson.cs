@@ -28,6 +28,9 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         json.WriteEndArray();
         FindingJson.WriteArray(json, "findings", assessment.Findings);
         FindingJson.WriteAccepted(json, assessment.Accepted);
+        json.WriteStartArray("derivations");
+        foreach (var figure in assessment.Figures) DerivationJson.Write(json, assessment.Why(figure)!);
+        json.WriteEndArray();
         json.WriteEndObject();
     }
 

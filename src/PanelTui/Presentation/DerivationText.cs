@@ -15,12 +15,15 @@ internal static class DerivationText
     /// <summary>How many decimals a step is shown with: powers to the volt-ampere.</summary>
     public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" => 0, "ohm/kft" => 4, _ => 2 };
 
+    /// <summary>The value of a step with its unit, rounded for show.</summary>
+    public static string Value(DerivationStep step) => Shown.Rounded(step.Value, DecimalsOf(step), step.Unit);
+
     private static string Line(DerivationStep step)
     {
         var where = step.Spaces.IsEmpty ? "" : $"  (space {string.Join(", ", step.Spaces)})";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"  {Padded(DisplayText.Clean(step.Label))} {Shown.Rounded(step.Value, DecimalsOf(step), step.Unit),12}   {step.Cite}{where}");
+            $"  {Padded(DisplayText.Clean(step.Label))} {Value(step),12}   {step.Cite}{where}");
     }
 
     /// <summary>To a common column where it is short enough; a long label is never cut.</summary>

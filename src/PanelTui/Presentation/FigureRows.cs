@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Engine;
+using PanelTui.Engine.Derivations;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -12,16 +13,18 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     public static ImmutableArray<FigureRow> Of(Assessment now, Assessment? then = null)
     {
         var rows = new FigureRows(now, then);
-        return [.. rows.Connected(), FigureRow.Gap, .. rows.Demand(), FigureRow.Gap, .. rows.Source()];
+        return [.. rows.Connected(), FigureRow.Gap, .. rows.Demand(), FigureRow.Gap, .. rows.Source().Select(As(FigureNames.Running))];
     }
+
+    private static Func<FigureRow, FigureRow> As(string figure) => row => row with { Figure = figure };
 
     private IEnumerable<FigureRow> Connected()
     {
-        yield return new("Connected", Both(it => Figure.Of(it.Connected.Total)), Tone.Strong);
+        yield return new("Connected", Both(it => Figure.Of(it.Connected.Total)), Tone.Strong) { Figure = FigureNames.Connected };
         foreach (var leg in now.Schedule.Panel.System.Legs)
-            yield return new($"Leg {leg}", LegFigure(leg), FaceText.ToneOf(leg));
-        yield return new("Imbalance", Both(it => Figure.Of(it.Connected.Imbalance)));
-        yield return new("Neutral", Both(it => Figure.Of(it.Connected.Neutral)));
+            yield return new($"Leg {leg}", LegFigure(leg), FaceText.ToneOf(leg)) { Figure = FigureNames.Legs };
+        yield return new("Imbalance", Both(it => Figure.Of(it.Connected.Imbalance))) { Figure = FigureNames.Imbalance };
+        yield return new("Neutral", Both(it => Figure.Of(it.Connected.Neutral))) { Figure = FigureNames.Neutral };
     }
 
     private IEnumerable<FigureRow> Demand()
@@ -33,12 +36,12 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
             yield break;
         }
 
-        yield return new("Demand", Both(it => Figure.Of(it.Demand!.Total)), Tone.Strong);
+        yield return new("Demand", Both(it => Figure.Of(it.Demand!.Total)), Tone.Strong) { Figure = FigureNames.Demand };
         foreach (var leg in now.Schedule.Panel.System.Legs)
-            yield return new($"Leg {leg}", Both(it => Figure.Of(it.Demand!.Legs.AmperesOn(leg))));
-        yield return new("Least ampacity", Both(it => Figure.Of(it.Demand!.MinimumAmpacity)));
-        yield return Against("Feeder", now.Schedule.Feeder?.Ocpd, it => it.Feeder?.StandardOcpd);
-        yield return Against("Transfer", now.Transfer?.Stated, it => it.Transfer?.Standard);
+            yield return new($"Leg {leg}", Both(it => Figure.Of(it.Demand!.Legs.AmperesOn(leg)))) { Figure = FigureNames.Demand };
+        yield return new("Least ampacity", Both(it => Figure.Of(it.Demand!.MinimumAmpacity))) { Figure = FigureNames.MinimumAmpacity };
+        yield return As(FigureNames.FeederDevice)(Against("Feeder", now.Schedule.Feeder?.Ocpd, it => it.Feeder?.StandardOcpd));
+        yield return As(FigureNames.TransferRating)(Against("Transfer", now.Transfer?.Stated, it => it.Transfer?.Standard));
     }
 
     private IEnumerable<FigureRow> Source()
@@ -68,10 +71,11 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     {
         var needs = Both(it => needed(it) is { } rating ? $"{rating}" : "none made");
         var last = needed(then ?? now);
-        var falls = stated is { } has && (last is not { } least || has < least);
+        var has = stated ?? default;
+        var falls = stated is not null && (last is not { } least || has < least);
         return stated is null
             ? new(label, $"needs {needs}")
-            : new($"{label} {stated}", $"{(falls ? "! " : "")}needs {needs}", falls ? Tone.Error : Tone.Plain);
+            : new($"{label} {stated}", $"{(falls ? "! " : "")}needs {needs}", falls ? Tone.Error : Tone.Plain) { Short = $"{label} {Shown.Rounded(has.Value, 0)}" };
     }
 
     private string LegFigure(Leg leg)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Pages;
 using PanelTui.Presentation;
 
 namespace PanelTui.Screens;
@@ -31,14 +32,17 @@ internal static class EditorRows
         return [text.Header(), .. lines.Select(line => text.Row(line, look))];
     }
 
-    public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows)
+    public static ImmutableArray<ImmutableArray<TextRun>> Figures(Session session, int columns, int rows) =>
+        [.. FigureList(session, columns, rows).Select(row => ImmutableArray.Create(row.In(columns)))];
+
+    public static ImmutableArray<FigureRow> FigureList(Session session, int columns, int rows)
     {
         var then = session.Preview?.Assessment;
         var findings = (then ?? session.Assessment).Findings;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
         var needed = FindingRows.Of(findings, columns, RowsForFindings).Length;
         if (figures.Length + needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
-        return [.. figures.Concat(FindingRows.Of(findings, columns, rows - figures.Length)).Select(row => ImmutableArray.Create(row.In(columns)))];
+        return [.. figures, .. FindingRows.Of(findings, columns, rows - figures.Length)];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>
@@ -51,6 +55,9 @@ internal static class EditorRows
         var detail = Lines(circuit, columns, Tone.Plain).Take(Math.Max(rows - message.Length, mode == EditorMode.Hand ? 0 : 1));
         return [.. detail.Concat(message).Take(rows).Select(run => ImmutableArray.Create(run))];
     }
+
+    public static ImmutableArray<ImmutableArray<TextRun>> PageDetail(Page page, Session session, int columns) =>
+        [.. Lines(page.Detail(session, page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
 
     /// <summary>A sentence over as many rows as it takes, one column in.</summary>
     public static IEnumerable<TextRun> Lines(string sentence, int columns, Tone tone) =>
@@ -69,28 +76,8 @@ internal static class EditorRows
     }
 
     public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
-        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.All
-            .Where(command => command.Hint is not null && command.Modes.HasFlag(editor.Mode) && command.WhyNot(editor) is null)
+        editor.Mode == EditorMode.Form ? FormKeys : CommandBook.Here(editor)
+            .Where(command => command.Hint is not null && command.WhyNot(editor) is null)
             .Select(command => (command.HintKey, command.Hint!)),
         columns);
-
-    /// <summary>Every command with its key, in two columns.</summary>
-    public static ImmutableArray<ImmutableArray<TextRun>> Help(int columns)
-    {
-        var half = (columns - 2) / 2;
-        var entries = CommandBook.All
-            .Where(command => command.Modes.HasFlag(EditorMode.Face) || command.Modes.HasFlag(EditorMode.Hand))
-            .Select(command => DisplayText.Fit($" {DisplayText.Fit(command.KeyName, 6)} {command.Title}", half)).ToList();
-        var rows = (entries.Count + 1) / 2;
-        return
-        [
-            [new TextRun(" Keys on the face of the panel", Tone.Strong)],
-            [],
-            .. Enumerable.Range(0, rows).Select(row => ImmutableArray.Create(
-                new TextRun(entries[row] + " " + (row + rows < entries.Count ? entries[row + rows] : "")))),
-            [],
-            [new TextRun(" In a form: Enter sends, Tab goes to the next field, Esc gives up.")],
-            [new TextRun(" Never connect two supplies; work de-energised. No substitute for the code in force.")],
-        ];
-    }
 }

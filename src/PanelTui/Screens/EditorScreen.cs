@@ -3,8 +3,10 @@ using System.Drawing;
 using PanelTui.Commands;
 using PanelTui.Editing;
 using PanelTui.Engine.Panels;
+using PanelTui.Pages;
 using PanelTui.Presentation;
 using PanelTui.Views;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -14,13 +16,17 @@ namespace PanelTui.Screens;
 /// <summary>The editor: the face of the panel, the live figures beside it, and below them what the cursor is on.</summary>
 internal sealed class EditorScreen : Runnable, IEditor
 {
+    private const int WheelRows = 3;
+
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
+    private readonly RunsView _summary = new();
     private readonly RunsView _detail = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
     private readonly FormView _form = new();
+    private readonly OpenPages _pages;
     private EditorMode _mode = EditorMode.Face;
     private Form? _open;
     private string? _refusal;
@@ -29,11 +35,19 @@ internal sealed class EditorScreen : Runnable, IEditor
     public EditorScreen(Session session)
     {
         Session = session;
+        _pages = new OpenPages(session, () => (Parts.Body.Width, Parts.Body.Height));
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _detail, _keys, _form, _whole);
-        _face.Clicked += Click;
+        Add(_title, _face, _figures, _summary, _detail, _keys, _form, _whole);
+        var mouse = new FaceMouse(this, SpaceAt);
+        _face.Pressed += mouse.Press;
+        _face.Dragged += mouse.Drag;
+        _face.Released += mouse.Release;
+        _whole.Released += ClickRow;
+        _whole.Wheeled += by => WalkPage(by * WheelRows);
+        _face.Wheeled += by => DoKey(by < 0 ? Key.CursorUp : Key.CursorDown);
+        _figures.Released += (_, row) => ClickFigure(row);
         _form.Sent += Send;
         _form.GivenUp += () => EndForm("");
         _form.Touched += (form, texts) =>
@@ -47,17 +61,53 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public Session Session { get; }
 
-    public EditorMode Mode => _mode == EditorMode.Face && Session.Hand is not null ? EditorMode.Hand : _mode;
+    public EditorMode Mode => _mode switch
+    {
+        EditorMode.Face when Session.Hand is not null => EditorMode.Hand,
+        EditorMode.Face when Page is not null => EditorMode.Page,
+        _ => _mode,
+    };
+
+    public Page? Page => _pages.Top;
+
+    public bool CanChooseRow => _pages.Chosen is not null;
 
     public int PageOfLines => Parts.Lines - 1;
 
     private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
 
-    public void EditHere() => Open(new EditCircuitForm(Session.Now, Session.Here!));
+    public void Open(Page page)
+    {
+        _pages.Open(page);
+        Session.Say("");
+    }
 
-    public void PlaceHere(int poles, SpaceNumber at) => Open(new NewCircuitForm(at, poles));
+    public void ClosePage()
+    {
+        _pages.Close();
+        Session.Say("");
+    }
 
-    public void AskWhere() => Open(new ElsewhereForm(Session.Path));
+    public void CloseAllPages()
+    {
+        _pages.CloseAll();
+        Refresh();
+    }
+
+    public void WalkPage(int rows)
+    {
+        _pages.Walk(rows);
+        Session.Say("");
+    }
+
+    public void ChooseRow() => _pages.Chosen?.Enter!(this);
+
+    public void CopyText(string text)
+    {
+        var lines = text.Split('\n');
+        var sent = App?.Driver?.Clipboard?.TrySetClipboardData(string.Join('\n', lines.Select(line => DisplayText.Clean(line)))) ?? false;
+        Session.Say(sent ? $"Sent to the terminal's clipboard: {lines[0]}{(lines.Length > 1 ? " …" : "")}" : "This terminal has no clipboard");
+    }
 
     public void Enter(EditorMode mode)
     {
@@ -75,8 +125,16 @@ internal sealed class EditorScreen : Runnable, IEditor
         Refresh();
     }
 
+    public bool DoKey(Key key) => OnKeyDown(key);
+
     protected override bool OnKeyDown(Key key)
     {
+        if (Mode == EditorMode.Page && PageTyping.Take(key, Page!))
+        {
+            Session.Say("");
+            return true;
+        }
+
         if (Mode == EditorMode.Form || CommandBook.For(key, this) is not { } command) return base.OnKeyDown(key);
         if (command.WhyNot(this) is { } why) Session.Say(why);
         else command.Run(this);
@@ -95,6 +153,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_title, layout.Title);
         Place(_face, layout.Panel);
         Place(_figures, layout.Figures);
+        Place(_summary, layout.Summary);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
         (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
@@ -103,19 +162,33 @@ internal sealed class EditorScreen : Runnable, IEditor
     private void Refresh()
     {
         var layout = Parts;
-        Place(_whole, layout.IsTooSmall ? layout.All : Mode == EditorMode.Help ? layout.Body : Rectangle.Empty);
-        if (_whole.Visible) _whole.Show(layout.IsTooSmall ? [[new TextRun(EditorLayout.TooSmall)]] : EditorRows.Help(layout.Body.Width));
-        if (layout.IsTooSmall) return;
+        Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : layout.Body);
+        if (layout.IsTooSmall)
+        {
+            _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
+            return;
+        }
+
+        if (Page is not null) _whole.Show(_pages.Text);
 
         _top = layout.Scrolled(_top, Session.Face.LineOf(Session.Cursor));
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
         _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Panel.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
+        _summary.Show([SummaryRow.Of(Session.Assessment, Session.Preview?.Assessment, layout.Summary.Width)]);
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
-            : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
+            : Mode == EditorMode.Page
+                ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
+                : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+        StandAt(Page is null ? _face : _whole);
     }
+
+    /// <summary>The terminal's own cursor stands where ours is, for those who follow it by touch or by ear.</summary>
+    private void StandAt(RunsView view) => _face.Cursor = view.CursorAt is { } at
+        ? new Cursor { Position = view.ViewportToScreen(at), Style = CursorStyle.Default }
+        : new Cursor { Position = null };
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);
@@ -128,7 +201,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         return [[], .. lines.Select(line => ImmutableArray.Create(line))];
     }
 
-    private void Open(Form form)
+    public void Open(Form form)
     {
         _open = form;
         _refusal = null;
@@ -160,13 +233,29 @@ internal sealed class EditorScreen : Runnable, IEditor
         Session.Say(message);
     }
 
-    /// <summary>A click goes there; a click on the cursor is Enter.</summary>
-    private void Click(int x, int y)
+    private SpaceNumber? SpaceAt(int x, int y)
     {
         var lines = Session.Face.Lines;
-        if (Mode is not (EditorMode.Face or EditorMode.Hand) || y < 1 || _top + y - 1 >= lines.Length) return;
-        if (lines[_top + y - 1].On(x < Parts.Panel.Width / 2) is not { } cell) return;
-        if (cell.Space != Session.Cursor) Session.MoveCursor(cell.Space);
-        else OnKeyDown(Key.Enter);
+        return Mode is EditorMode.Face or EditorMode.Hand && y >= 1 && _top + y - 1 < lines.Length
+            ? lines[_top + y - 1].On(x < Parts.Panel.Width / 2)?.Space
+            : null;
+    }
+
+    /// <summary>A click on a figure asks how it came about; one on the findings lists them.</summary>
+    private void ClickFigure(int row)
+    {
+        if (Mode != EditorMode.Face) return;
+        var rows = EditorRows.FigureList(Session, Parts.Figures.Width, Parts.Figures.Height);
+        if (row >= rows.Length) return;
+        if (rows[row].Figure is { } figure) Open(new WhyPage(figure));
+        else if (rows[row] != FigureRow.Gap) Open(new FindingsPage());
+    }
+
+    /// <summary>A click chooses a row; a click on the chosen one is Enter.</summary>
+    private void ClickRow(int x, int y)
+    {
+        if (Mode != EditorMode.Page) return;
+        if (!_pages.Choose(y - 1)) ChooseRow();
+        Refresh();
     }
 }

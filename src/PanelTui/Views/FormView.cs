@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Editing;
+using PanelTui.Presentation;
 using PanelTui.Terminal;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -30,7 +31,7 @@ internal sealed class FormView : View
     /// <summary>The field that has the focus, from 0.</summary>
     public int Focus => Math.Max(0, _boxes.FindIndex(box => box.HasFocus));
 
-    public ImmutableArray<string> Texts => [.. _boxes.Select(box => box.Text)];
+    public ImmutableArray<string> Texts => [.. _boxes.Select(box => HiddenLetters.Back(box.Text))];
 
     public void Open(Form form, int columns)
     {
@@ -88,13 +89,27 @@ internal sealed class FormView : View
 
     private int AddField(FormField field, int at, int width)
     {
-        var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = field.Value };
+        var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = HiddenLetters.Shown(field.Value) };
         box.KeyBindings.Remove(Key.Enter);
         box.KeyDown += OnBoxKey;
-        box.ValueChanged += (_, _) => Tell();
+        box.ValueChanged += (_, _) => OnValue(box);
         Add(new Label { X = at, Y = 0, Text = $" {field.Label}" }, box);
         _boxes.Add(box);
         return at + field.Label.Length + 2 + width;
+    }
+
+    /// <summary>A letter that cannot be seen, typed or pasted, is shown by its number.</summary>
+    private void OnValue(TextField box)
+    {
+        if (HiddenLetters.Shown(box.Text) is var shown && shown != box.Text)
+        {
+            box.Text = shown;
+            box.MoveEnd();
+        }
+        else
+        {
+            Tell();
+        }
     }
 
     private void OnBoxKey(object? sender, Key key)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Drawing;
 using PanelTui.Presentation;
 using PanelTui.Terminal;
 using Terminal.Gui.Input;
@@ -11,14 +12,32 @@ internal sealed class RunsView : RowView
 {
     private ImmutableArray<ImmutableArray<TextRun>> _rows = [];
 
-    public RunsView()
-    {
-        AddCommand(Command.Activate, Click);
-        MouseBindings.ReplaceCommands(MouseFlags.LeftButtonReleased, Command.Activate);
-    }
+    /// <summary>Column and row, from 0, where the mouse was pressed.</summary>
+    public event Action<int, int>? Pressed;
 
-    /// <summary>Column and row, from 0, where the mouse let go.</summary>
-    public event Action<int, int>? Clicked;
+    /// <summary>Where the mouse is while it is held.</summary>
+    public event Action<int, int>? Dragged;
+
+    /// <summary>Where the mouse let go.</summary>
+    public event Action<int, int>? Released;
+
+    /// <summary>The wheel turned: -1 up, 1 down.</summary>
+    public event Action<int>? Wheeled;
+
+    /// <summary>Where the first run under the cursor begins, from 0; nothing where none is.</summary>
+    public Point? CursorAt
+    {
+        get
+        {
+            for (var row = 0; row < _rows.Length; row++)
+            {
+                var before = _rows[row].TakeWhile(run => run.Tone != Tone.Cursor).ToList();
+                if (before.Count < _rows[row].Length) return new Point(before.Sum(run => DisplayText.Width(run.Text)), row);
+            }
+
+            return null;
+        }
+    }
 
     public void Show(ImmutableArray<ImmutableArray<TextRun>> rows)
     {
@@ -59,10 +78,14 @@ internal sealed class RunsView : RowView
         _ => Look.Plain,
     };
 
-    private bool? Click(ICommandContext? context)
+    protected override bool OnMouseEvent(Mouse mouse)
     {
-        if (context?.Binding is not MouseBinding { MouseEvent.Position: { } at }) return false;
-        Clicked?.Invoke(at.X, at.Y);
+        if (mouse.Position is not { } at) return false;
+        if (mouse.Flags.HasFlag(MouseFlags.WheeledUp)) Wheeled?.Invoke(-1);
+        else if (mouse.Flags.HasFlag(MouseFlags.WheeledDown)) Wheeled?.Invoke(1);
+        else if (mouse.Flags.HasFlag(MouseFlags.LeftButtonReleased)) Released?.Invoke(at.X, at.Y);
+        else if (mouse.Flags.HasFlag(MouseFlags.LeftButtonPressed) && mouse.Flags.HasFlag(MouseFlags.PositionReport)) Dragged?.Invoke(at.X, at.Y);
+        else if (mouse.Flags.HasFlag(MouseFlags.LeftButtonPressed)) Pressed?.Invoke(at.X, at.Y);
         return true;
     }
 }

@@ -8,7 +8,7 @@ public class CalcTests
     public void Json_holds_every_field_of_the_contract()
     {
         using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
-        Names(json.RootElement).ShouldBe(["schema", "panel", "connected", "demand", "feeder", "transfer", "scenarios", "findings", "accepted"]);
+        Names(json.RootElement).ShouldBe(["schema", "panel", "connected", "demand", "feeder", "transfer", "scenarios", "findings", "accepted", "derivations"]);
         Names(json.RootElement.GetProperty("panel")).ShouldBe(["name", "system", "spaces", "poles_used", "poles_open"]);
         Names(json.RootElement.GetProperty("connected")).ShouldBe(["va", "legs", "neutral_amps", "imbalance_percent"]);
         Names(json.RootElement.GetProperty("demand")).ShouldBe(
@@ -17,6 +17,18 @@ public class CalcTests
         Names(json.RootElement.GetProperty("transfer")).ShouldBe(["required_amps", "standard_rating", "stated_rating", "ok"]);
         Names(json.RootElement.GetProperty("scenarios")[0]).ShouldBe(
             ["name", "legs", "neutral_amps", "worst_start", "average_w", "hours_to_reserve", "ok"]);
+    }
+
+    [Fact]
+    public void Json_tells_of_every_figure_how_it_came_about()
+    {
+        using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
+        var derivations = json.RootElement.GetProperty("derivations").EnumerateArray().ToList();
+        derivations.Select(it => it.GetProperty("figure").GetString()).ShouldBe(Shed.Snapshot().Assessment!.Figures);
+        var running = derivations.Single(it => it.GetProperty("figure").GetString() == "running").GetProperty("steps");
+        running.EnumerateArray().ShouldContain(step => step.GetProperty("label").GetString() == "Night: leg A"
+            && step.GetProperty("value").GetDecimal() == 480 + 550);
+        Names(running[0]).ShouldBe(["label", "value", "unit", "cite", "spaces"]);
     }
 
     [Fact]

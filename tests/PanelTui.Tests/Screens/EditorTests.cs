@@ -11,7 +11,7 @@ public class EditorTests
         editor.Screen.ShouldContain("Test shed · 120/240 V 1ph 3W");
         editor.Screen.ShouldContain("Shed lights");
         editor.Screen.ShouldContain("Imbalance         10.6 %");
-        editor.Keys.ShouldBe(" Enter edit  Space carry  d remove  q quit  ? keys");
+        editor.Keys.ShouldBe(" Enter edit  Space carry  : commands  ? keys  q quit  y why  d remove  / find");
     }
 
     [Fact]

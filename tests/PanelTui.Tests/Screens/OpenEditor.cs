@@ -28,6 +28,9 @@ internal sealed class OpenEditor : IDisposable
 
     public string OnDisk => System.IO.File.ReadAllText(File);
 
+    /// <summary>Where the terminal's own cursor is shown, from 0.</summary>
+    public System.Drawing.Point? CursorAt => _program.CursorAt;
+
     /// <summary>The row with the keys, at the bottom.</summary>
     public string Keys => _program.Screen.Split('\n')[^1];
 
@@ -56,6 +59,21 @@ internal sealed class OpenEditor : IDisposable
     public OpenEditor Resize(int columns, int rows)
     {
         _program.Resize(columns, rows);
+        return this;
+    }
+
+    /// <summary>What was sent to the user's clipboard, oldest first.</summary>
+    public IReadOnlyList<string> Copied => _program.Copied;
+
+    public OpenEditor Drag(int x, int y, int toX, int toY)
+    {
+        _program.Drag(x, y, toX, toY);
+        return this;
+    }
+
+    public OpenEditor WheelDown(int x, int y)
+    {
+        _program.WheelDown(x, y);
         return this;
     }
 

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using PanelTui.Commands;
+using PanelTui.Presentation;
+
+namespace PanelTui.Pages;
+
+/// <summary>Every command with its key, narrowed down by typing; one that cannot run now says why. Enter runs it.</summary>
+/// <param name="from">What can be done where the list was opened.</param>
+internal sealed class CommandsPage(IEditor from) : Page
+{
+    private const int KeyColumns = 7;
+
+    public override bool TakesText => true;
+
+    public override string Title(Session session) =>
+        Typed.Length == 0 ? "Commands: type a part of a name, Enter runs it" : $"Commands with: {Typed}";
+
+    public override ImmutableArray<PageRow> Rows(Session session, int columns)
+    {
+        var rows = Match.Of(CommandBook.All.Where(command => command.Modes.HasFlag(EditorMode.Face)), command => command.Title, Typed)
+            .Select(command => Row(command, columns))
+            .ToImmutableArray();
+        return rows.IsEmpty ? [new PageRow($"No command has {DisplayText.Clean(Typed)} in its name.")] : rows;
+    }
+
+    private PageRow Row(EditorCommand command, int columns)
+    {
+        var why = command.WhyNot(from);
+        var text = $"{DisplayText.Fit(command.KeyName, KeyColumns)}{command.Title}";
+        return why is null
+            ? new PageRow(text, Tone.Plain, editor => Run(editor, command))
+            : new PageRow(DisplayText.Fit($"{text}: {DisplayText.Clean(why)}", columns), Tone.Faint, editor => editor.Session.Say(why));
+    }
+
+    private static void Run(IEditor editor, EditorCommand command)
+    {
+        editor.CloseAllPages();
+        command.Run(editor);
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using PanelTui.Commands;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Rules;
+using PanelTui.Presentation;
+
+namespace PanelTui.Pages;
+
+/// <summary>Every finding in full, worst first, then those that the schedule accepts with their reasons. Enter goes to the place.</summary>
+internal sealed class FindingsPage : Page
+{
+    private const int Indent = 4;
+
+    public override string Title(Session session) => $"Findings: {FindingCount.Of(session.Assessment)}";
+
+    public override ImmutableArray<PageRow> Rows(Session session, int columns)
+    {
+        var assessment = session.Assessment;
+        return
+        [
+            .. assessment.Findings.IsEmpty ? [new PageRow("No rule has found anything to check. That is no approval.")] : Array.Empty<PageRow>(),
+            .. assessment.Findings.SelectMany(finding => Of(finding, $"{finding.Mend}", columns)),
+            .. assessment.Accepted.IsEmpty ? [] : new[] { PageRow.Gap, new PageRow("Accepted by the schedule", Tone.Strong) },
+            .. assessment.Accepted.SelectMany(accepted => Of(accepted.Finding, $"Accepted because: {accepted.Because}", columns)),
+        ];
+    }
+
+    private static IEnumerable<PageRow> Of(Finding finding, string then, int columns)
+    {
+        var where = finding.Spaces.IsEmpty ? "" : $" {string.Join(",", finding.Spaces)}:";
+        var tone = finding.Severity switch { Severity.Error => Tone.Error, Severity.Warning => Tone.Warning, _ => Tone.Plain };
+        var lines = Wrapped.Of(DisplayText.Clean($"{Words.Mark(finding.Severity)}{where} {finding.Message}"), columns).ToList();
+        var more = Wrapped.Of(DisplayText.Clean($"{then} ({finding.Cite}; {finding.Rule})"), columns - Indent);
+        return
+        [
+            new PageRow(lines[0], tone, editor => GoTo(editor, finding.Spaces)),
+            .. lines.Skip(1).Select(line => new PageRow(line, tone)),
+            .. more.Select(line => new PageRow(new string(' ', Indent) + line, Tone.Faint)),
+        ];
+    }
+
+    private static void GoTo(IEditor editor, ImmutableArray<SpaceNumber> spaces)
+    {
+        if (spaces.IsEmpty)
+        {
+            editor.Session.Say("This finding is about the whole panel, not one space");
+            return;
+        }
+
+        editor.CloseAllPages();
+        editor.Session.MoveCursor(spaces[0]);
+    }
+}

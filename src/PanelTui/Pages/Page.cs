@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using PanelTui.Commands;
+
+namespace PanelTui.Pages;
+
+/// <summary>A list over the face of the panel: rows to read, to choose among and to scroll, with keys of its own.</summary>
+/// <remarks>Rows are made anew after every change, so a page holds no more than what was turned to or typed.</remarks>
+internal abstract class Page
+{
+    /// <summary>The heading, one row.</summary>
+    public abstract string Title(Session session);
+
+    public abstract ImmutableArray<PageRow> Rows(Session session, int columns);
+
+    /// <summary>What there is to say below of the chosen row, over as many rows as there are.</summary>
+    public virtual string Detail(Session session, int chosen) => session.Message;
+
+    /// <summary>Keys beyond those by which every page is walked and closed; they come first.</summary>
+    public virtual ImmutableArray<EditorCommand> Commands => [];
+
+    /// <summary>Whether ← and → turn to another of its kind.</summary>
+    public virtual bool CanTurn => false;
+
+    /// <summary>Whether letters go into <see cref="Typed"/>, so that no letter is a command.</summary>
+    public virtual bool TakesText => false;
+
+    /// <summary>What has been typed to narrow the rows down.</summary>
+    public string Typed { get; set; } = "";
+
+    /// <summary>Which row stands on top and which is chosen.</summary>
+    public PagePlace Place { get; set; } = PagePlace.Start;
+
+    public virtual void Turn(Session session, int by)
+    {
+    }
+}

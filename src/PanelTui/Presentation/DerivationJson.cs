@@ -1,0 +1,32 @@
+using System.Text.Json;
+using PanelTui.Engine.Derivations;
+
+namespace PanelTui.Presentation;
+
+/// <summary>How a figure came about as a JSON object: its name, a title, and its steps with unrounded values.</summary>
+internal static class DerivationJson
+{
+    public static void Write(Utf8JsonWriter json, Derivation derivation)
+    {
+        json.WriteStartObject();
+        json.WriteString("figure", derivation.Figure);
+        json.WriteString("title", derivation.Title);
+        json.WriteStartArray("steps");
+        foreach (var step in derivation.Steps) Write(json, step);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, DerivationStep step)
+    {
+        json.WriteStartObject();
+        json.WriteString("label", step.Label);
+        json.WriteNumber("value", step.Value);
+        json.WriteString("unit", step.Unit);
+        json.WriteString("cite", $"{step.Cite}");
+        json.WriteStartArray("spaces");
+        foreach (var space in step.Spaces) json.WriteStringValue($"{space}");
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}
