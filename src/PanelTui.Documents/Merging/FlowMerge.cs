@@ -1,4 +1,5 @@
 using PanelTui.Documents.Comparing;
+using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Writing;
 using PanelTui.Documents.Yaml;
@@ -31,10 +32,14 @@ internal sealed class FlowMerge(MergePlace place)
             if (Likeness.Same(ours, theirs) || Likeness.Same(theirs, old)) continue;
             if (ours is { IsMapping: true } && theirs is { IsMapping: true } && old is null or { IsMapping: true })
                 Compare(old, ours, theirs, path.Then(key));
+            else if (ours is { IsSequence: true } && theirs is { IsSequence: true } && old is null or { IsSequence: true } && IsSet(path.Then(key)))
+                _settled.AddRange(NameListMerge.Edits(old, ours, theirs, path.Then(key)));
             else
                 (Likeness.Same(ours, old) && !place.IsHeld(key) ? _settled : _disputed).Add(tree => Take(tree, path, key, theirs, other));
         }
     }
+
+    private bool IsSet(YamlPath list) => NameListMerge.IsSet($"{place.Pattern}.{FieldBook.PatternOf(list)}");
 
     private static TextChange Take(YamlTree tree, YamlPath map, string key, YamlNode? theirs, YamlNode other)
     {

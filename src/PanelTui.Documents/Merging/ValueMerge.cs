@@ -1,5 +1,4 @@
 using PanelTui.Documents.Comparing;
-using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Writing;
 using PanelTui.Documents.Yaml;
 
@@ -18,8 +17,8 @@ internal static class ValueMerge
         {
             if (mine.IsMapping && other.IsMapping && was is null or { IsMapping: true })
                 return new FlowMerge(place).Merge(was, mine, other, mineText);
-            if (IsSet(place) && mine.IsSequence && other.IsSequence && was is null or { IsSequence: true })
-                return NameListMerge.Of(was, mine, other, mineText) is var merged ? (merged, merged) : default;
+            if (NameListMerge.IsSet(place.Pattern) && mine.IsSequence && other.IsSequence && was is null or { IsSequence: true })
+                return NameListMerge.Edits(was, mine, other, YamlPath.Root).Aggregate(mineText, FlowMerge.Edited) is var merged ? (merged, merged) : default;
         }
         catch (CannotEdit)
         {
@@ -28,8 +27,4 @@ internal static class ValueMerge
 
         return (mineText, otherText);
     }
-
-    // The hours of a day have an order; names in a list have none.
-    private static bool IsSet(MergePlace place) =>
-        FieldBook.Find(place.Pattern) is { Shape: FieldShape.List } field && field.Path != EnergyFields.Hourly.Path;
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using PanelTui.Sheets;
+using PanelTui.Sheets.Formats;
 using PanelTui.Sheets.Layout;
 
 namespace PanelTui.CommandLine;
@@ -45,6 +46,9 @@ internal sealed class PrintVerb : Verb
         var paper = new Option<string>("--paper") { Description = "letter, a4 or pocket", DefaultValueFactory = _ => Paper.Letter.Name };
         var tape = new Option<int>("--tape") { Description = "the label tape's width in millimetres", DefaultValueFactory = _ => SheetChoices.Default.Tape };
         var force = new Option<bool>("--force") { Description = "overwrite files that exist" };
+        what.CompletionSources.Add([.. SheetKind.All.Select(kind => kind.Name), "all"]);
+        format.CompletionSources.Add([.. SheetFormat.All.Select(known => known.Name)]);
+        paper.CompletionSources.Add([.. Paper.All.Select(known => known.Name)]);
         command.Add(what);
         command.Add(file);
         foreach (var option in new Option[] { format, output, paper, tape, force }) command.Add(option);

@@ -33,6 +33,7 @@ internal static class CommandBook
         new PutCopyCommand(),
         new FindCommand(),
         new CopyTextCommand(),
+        new SheetsCommand(),
         new SaveElsewhereCommand(),
         new SaveAndLeaveCommand(),
         new DiscardAndLeaveCommand(),

@@ -41,7 +41,7 @@ public class FieldBookTests
     [Fact]
     public void The_file_with_every_key_is_read_with_one_note() =>
         Schedules.Lines(Schedules.Snapshot(Schedules.EveryKey))
-            .ShouldBe(["66:12: note: spare is yes, so the loads of this circuit are not counted [spare-with-loads]"]);
+            .ShouldBe(["71:12: note: spare is yes, so the loads of this circuit are not counted [spare-with-loads]"]);
 
     [Theory]
     [MemberData(nameof(Fields))]

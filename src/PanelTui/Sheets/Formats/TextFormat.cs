@@ -4,24 +4,30 @@ using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Sheets.Formats;
 
-/// <summary>A sheet as plain text, at most 100 columns wide where a word allows it; pictures are left to other formats.</summary>
-internal static class TextFormat
+/// <summary>A sheet as plain text, pictures are left to other formats.</summary>
+/// <param name="columns">The width it keeps to where a word allows it.</param>
+internal sealed class TextFormat(int columns)
 {
     private const int Columns = 100;
     private const string Gap = "  ";
 
-    public static string Of(Sheet sheet) => string.Concat(Lines(sheet).Select(line => $"{line.TrimEnd()}\n"));
+    public static string Of(Sheet sheet) => string.Concat(new TextFormat(Columns).Whole(sheet).Select(line => $"{line}\n"));
 
-    private static IEnumerable<string> Lines(Sheet sheet) =>
+    /// <summary>The lines without the title, in so many columns.</summary>
+    public static IEnumerable<string> Body(Sheet sheet, int columns) => new TextFormat(columns).Body(sheet).Select(line => line.TrimEnd());
+
+    private IEnumerable<string> Whole(Sheet sheet) =>
     [
-        DisplayText.Clean(sheet.Title), new string('=', Math.Min(Columns, DisplayText.Width(sheet.Title))), "",
-        .. sheet.Blocks.SelectMany(Lines),
-        .. Wrapped.Of(Sheet.Deference, Columns),
+        .. Paragraph(sheet.Title), Under(sheet.Title, '='), "", .. Body(sheet).Select(line => line.TrimEnd()),
     ];
 
-    private static IEnumerable<string> Lines(Block block) => block switch
+    private IEnumerable<string> Body(Sheet sheet) => [.. sheet.Blocks.SelectMany(Lines), .. Paragraph(Sheet.Deference)];
+
+    private string Under(string title, char line) => new(line, Math.Min(columns, DisplayText.Width(title)));
+
+    private IEnumerable<string> Lines(Block block) => block switch
     {
-        Block.Heading heading => [.. Paragraph(heading.Text), new string('-', Math.Min(Columns, DisplayText.Width(heading.Text)))],
+        Block.Heading heading => [.. Paragraph(heading.Text), Under(heading.Text, '-')],
         Block.Paragraph paragraph => [.. Paragraph(paragraph.Text), ""],
         Block.Facts facts => [.. Facts(facts), ""],
         Block.Grid grid => [.. Grid(grid.Table), ""],
@@ -30,21 +36,21 @@ internal static class TextFormat
         _ => [],
     };
 
-    private static IEnumerable<string> Paragraph(string text) => Wrapped.Of(DisplayText.Clean(text), Columns);
+    private IEnumerable<string> Paragraph(string text) => Wrapped.Of(DisplayText.Clean(text), columns);
 
-    private static IEnumerable<string> Facts(Block.Facts facts)
+    private IEnumerable<string> Facts(Block.Facts facts)
     {
         var indent = facts.Items.Max(fact => DisplayText.Width(fact.Name)) + Gap.Length;
         foreach (var (name, value) in facts.Items)
         {
-            var lines = Wrapped.Of(DisplayText.Clean(value), Columns - indent).DefaultIfEmpty("").ToList();
+            var lines = Wrapped.Of(DisplayText.Clean(value), columns - indent).DefaultIfEmpty("").ToList();
             for (var at = 0; at < lines.Count; at++) yield return DisplayText.Fit(at == 0 ? name : "", indent) + lines[at];
         }
     }
 
-    private static IEnumerable<string> Grid(Table table)
+    private IEnumerable<string> Grid(Table table)
     {
-        var room = Columns - (Gap.Length * (table.Columns.Length - 1));
+        var room = columns - (Gap.Length * (table.Columns.Length - 1));
         double[] wanted = [.. table.Columns.Select((column, at) => (double)table.Rows
             .Select(row => DisplayText.Width(row[at].Text)).Append(DisplayText.Width(column.Title)).Max())];
         int[] widths = [.. ColumnWidths.Fit(wanted, [.. table.Columns.Select(column => column.Wraps)], room).Select(width => Math.Max(1, (int)width))];
@@ -56,11 +62,11 @@ internal static class TextFormat
         ];
     }
 
-    private static IEnumerable<string> Row(ImmutableArray<string> cells, ImmutableArray<Column> columns, int[] widths)
+    private static IEnumerable<string> Row(ImmutableArray<string> cells, ImmutableArray<Column> of, int[] widths)
     {
         var lines = cells.Select((cell, at) => Wrapped.Of(DisplayText.Clean(cell), widths[at]).ToList()).ToList();
         for (var line = 0; line < Math.Max(1, lines.Max(cell => cell.Count)); line++)
-            yield return string.Join(Gap, lines.Select((cell, at) => Aligned(cell.ElementAtOrDefault(line) ?? "", columns[at].Align, widths[at])));
+            yield return string.Join(Gap, lines.Select((cell, at) => Aligned(cell.ElementAtOrDefault(line) ?? "", of[at].Align, widths[at])));
     }
 
     private static string Aligned(string text, Align align, int width)
