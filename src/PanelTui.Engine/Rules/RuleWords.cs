@@ -44,10 +44,10 @@ internal static class RuleWords
         return $"{string.Join(" + ", all)} = {Shown.Exactly(all.Sum(one => Bounded.Product(one.Value, 1)), "A")}";
     }
 
-    /// <summary>One decimal, and more only where the figure would else read like the limit that it is beyond.</summary>
+    /// <summary>One decimal, none for powers, and more only where the figure would else read like the limit that it is beyond.</summary>
     public static string Beyond(decimal value, decimal limit, string unit)
     {
-        var decimals = 1;
+        var decimals = unit is "W" or "VA" ? 0 : 1;
         while (decimals < MostDecimals && Math.Round(value, decimals) == limit)
             decimals++;
         return Shown.Rounded(value, decimals, unit);

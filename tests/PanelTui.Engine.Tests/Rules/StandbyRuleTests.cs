@@ -26,7 +26,7 @@ public class StandbyRuleTests
     {
         Running(6000, Sketch.OnePole(1, Sketch.Of(3000.W))).ShouldPass("source-leg-overloaded");
         Running(6000, Sketch.OnePole(1, Sketch.Of(3100.W))).ShouldBreak(
-            "source-leg-overloaded", "Night runs 3100.0 W on leg A; the source gives 3000 W there.");
+            "source-leg-overloaded", "Night runs 3100 W on leg A; the source gives 3000 W there.");
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class StandbyRuleTests
             Kind = SourceKind.Generator, Continuous = 5000.W, ContinuousPerLeg = 3000.W,
         };
         On(source, Sketch.OnePole(1, Sketch.Of(2600.W)), Sketch.OnePole(3, Sketch.Of(2600.W))).ShouldBreak(
-            "source-leg-overloaded", "Night runs 5200.0 W; the source gives 5000 W in all.");
+            "source-leg-overloaded", "Night runs 5200 W; the source gives 5000 W in all.");
     }
 
     [Fact]

@@ -26,7 +26,7 @@ public class CalcTests
         var derivations = json.RootElement.GetProperty("derivations").EnumerateArray().ToList();
         derivations.Select(it => it.GetProperty("figure").GetString()).ShouldBe(Shed.Snapshot().Assessment!.Figures);
         var running = derivations.Single(it => it.GetProperty("figure").GetString() == "running:Night").GetProperty("steps");
-        running.EnumerateArray().ShouldContain(step => step.GetProperty("label").GetString() == "Night: leg A"
+        running.EnumerateArray().ShouldContain(step => step.GetProperty("label").GetString() == "Leg A"
             && step.GetProperty("value").GetDecimal() == 480 + 550);
         Names(running[0]).ShouldBe(["label", "value", "unit", "cite", "spaces"]);
     }
