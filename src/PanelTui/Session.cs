@@ -14,14 +14,14 @@ namespace PanelTui;
 internal sealed class Session
 {
     private readonly History _history;
-    private readonly SourceText _opened;
+    private SourceText _onDisk;
     private DiskState _disk;
     private int _finding;
 
     private Session(string path, LoadedFile file, Snapshot snapshot)
     {
         Path = path;
-        _opened = file.Source;
+        _onDisk = file.Source;
         _disk = file.State;
         _history = new History(file.Source.Text);
         Now = snapshot;
@@ -54,6 +54,16 @@ internal sealed class Session
     public Schedule Schedule => Now.Schedule!;
 
     public bool IsSaved => _history.IsSaved;
+
+    /// <summary>What is not saved, with the form that is being filled in; a breaker in the hand is still where it was.</summary>
+    public Work Work
+    {
+        get
+        {
+            var draft = Hand is null ? Preview : null;
+            return new Work(Path, _onDisk, (draft ?? Now).Source.Text, _history.StepsFromSaved + (draft is null ? 0 : 1));
+        }
+    }
 
     public string? UndoTitle => _history.UndoTitle;
 
@@ -161,6 +171,7 @@ internal sealed class Session
             var saved = ScheduleFile.Save(target, Now.Source, elsewhere is null ? _disk : DiskState.Missing);
             _disk = saved.State;
             Path = target;
+            _onDisk = Now.Source;
             _history.MarkSaved();
             Say(saved.Note ?? $"Saved {target}");
             return null;
@@ -173,7 +184,7 @@ internal sealed class Session
 
     private void Rebuild(string message)
     {
-        Now = Snapshot.Of(_opened.WithText(_history.Text));
+        Now = Snapshot.Of(_onDisk.WithText(_history.Text));
         Face = Face.Of(Schedule);
         Hand = null;
         Preview = null;

@@ -5,6 +5,7 @@ using PanelTui.Editing;
 using PanelTui.Presentation;
 using PanelTui.Screens;
 using PanelTui.Terminal;
+using Terminal.Gui.App;
 
 namespace PanelTui.CommandLine;
 
@@ -24,10 +25,7 @@ internal static class EditVerb
         try
         {
             var (session, snapshot) = Session.Open(path);
-            return session is null
-                ? Unreadable(path, snapshot, streams)
-                : TerminalHost.Run(
-                    _ => new EditorScreen(session), ending => UnsavedCopy.Keep(session, ending), new TerminalOptions(Ascii: ascii));
+            return session is null ? Unreadable(path, snapshot, streams) : Edited(session, ascii);
         }
         catch (FileProblem problem)
         {
@@ -39,6 +37,21 @@ internal static class EditVerb
         }
 
         return ExitCode.Unusable;
+    }
+
+    private static int Edited(Session session, bool ascii)
+    {
+        IApplication? running = null;
+        using var keeping = new Keeping(
+            session, StateFolder.OfUser, TimeProvider.System, trouble => running?.Invoke(() => session.Say(trouble)));
+        return TerminalHost.Run(
+            app =>
+            {
+                running = app;
+                return new EditorScreen(session);
+            },
+            keeping.End,
+            new TerminalOptions(Ascii: ascii));
     }
 
     private static string? TheOnlyOne() =>
