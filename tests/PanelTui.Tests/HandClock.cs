@@ -14,6 +14,10 @@ internal sealed class HandClock : TimeProvider
         foreach (var alarm in _alarms) alarm.Ring();
     }
 
+    public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+    public override DateTimeOffset GetUtcNow() => new(2026, 3, 14, 14, 3, 0, TimeSpan.Zero);
+
     public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period)
     {
         var alarm = new Alarm(this, () => callback(state));

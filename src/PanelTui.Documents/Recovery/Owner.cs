@@ -27,6 +27,9 @@ public sealed record Owner(int Process, long Started, string Boot, string Host, 
     /// <summary>False where it has surely ended; of another machine that cannot be known.</summary>
     public bool MayGoOn => Host != Here.Host || (Boot == Here.Boot && StartOf(Process) == Started);
 
+    /// <summary>Whether there is a process of this number on this machine.</summary>
+    internal static bool Runs(int process) => StartOf(process) is not null;
+
     /// <summary>As a sentence has it: user, host and process.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{User} on {Host}, process {Process}");
 

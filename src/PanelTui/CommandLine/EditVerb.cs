@@ -1,11 +1,9 @@
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
-using PanelTui.Editing;
 using PanelTui.Presentation;
 using PanelTui.Screens;
 using PanelTui.Terminal;
-using Terminal.Gui.App;
 
 namespace PanelTui.CommandLine;
 
@@ -41,17 +39,8 @@ internal static class EditVerb
 
     private static int Edited(Session session, bool ascii)
     {
-        IApplication? running = null;
-        using var keeping = new Keeping(
-            session, StateFolder.OfUser, TimeProvider.System, trouble => running?.Invoke(() => session.Say(trouble)));
-        return TerminalHost.Run(
-            app =>
-            {
-                running = app;
-                return new EditorScreen(session);
-            },
-            keeping.End,
-            new TerminalOptions(Ascii: ascii));
+        using var desk = new Desk(session, StateFolder.OfUser, TimeProvider.System);
+        return TerminalHost.Run(desk.Open, desk.End, new TerminalOptions(Ascii: ascii));
     }
 
     private static string? TheOnlyOne() =>

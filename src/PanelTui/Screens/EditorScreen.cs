@@ -30,7 +30,9 @@ internal sealed class EditorScreen : Runnable, IEditor
     private string? _refusal;
     private int _top;
 
-    public EditorScreen(Session session)
+    /// <param name="session">What is edited.</param>
+    /// <param name="questions">Asked before anything else, the last one first.</param>
+    public EditorScreen(Session session, ImmutableArray<Page> questions = default)
     {
         Session = session;
         _pages = new OpenPages(session, () => (Parts.Body.Width, Parts.Body.Height));
@@ -54,6 +56,7 @@ internal sealed class EditorScreen : Runnable, IEditor
             form.Preview(Session, texts);
             Refresh();
         };
+        foreach (var question in questions.IsDefault ? [] : questions) _pages.Open(question);
         _face.SetFocus();
     }
 

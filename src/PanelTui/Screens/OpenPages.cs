@@ -25,7 +25,7 @@ internal sealed class OpenPages(Session session, Func<(int Columns, int Rows)> b
     public void Open(Page page)
     {
         _pages.Push(page);
-        page.Place = page.Place.Fitted(RowsOf(page), Height).InSight(Height);
+        if (body().Rows > 0) page.Place = page.Place.Fitted(RowsOf(page), Height).InSight(Height);
     }
 
     public void Close()
