@@ -26,6 +26,7 @@ internal sealed class Session
         Now = snapshot;
         Face = Face.Of(snapshot.Schedule!);
         Cursor = new SpaceNumber(1);
+        if (file.IsReadOnly) Message = $"{path} is read-only: changes are saved under another name, with w";
     }
 
     /// <summary>Something to show has changed: the text, the cursor, the hand, or what there is to say.</summary>

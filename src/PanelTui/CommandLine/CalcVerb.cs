@@ -1,6 +1,7 @@
 using System.CommandLine;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine;
+using PanelTui.Engine.Derivations;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -36,6 +37,7 @@ internal sealed class CalcVerb : Verb
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
         var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
         var why = new Option<string?>("--why") { Description = "how one figure came about, and the sections it rests on" };
+        why.CompletionSources.Add([.. FigureNames.All]);
         command.Add(file);
         command.Add(json);
         command.Add(why);

@@ -14,11 +14,12 @@ internal sealed class CheckVerb : Verb
         checks have to say. Findings tell what to look at; they replace no inspection.
 
         Usage:
-          paneltui check FILE… [--json]
+          paneltui check FILE|FOLDER… [--json]
 
         Examples:
           paneltui check shed.panel.yaml
           paneltui check *.panel.yaml --json
+          paneltui check schedules/          every *.panel.yaml in it and below
           git show HEAD:shed.panel.yaml | paneltui check -
 
         A finding: FILE:LINE:COLUMN: error|warning|note: what is wrong [rule] (section)
@@ -36,7 +37,7 @@ internal sealed class CheckVerb : Verb
 
     private static int Check(string[] files, bool asJson, Streams streams)
     {
-        var inputs = files.Select(file => ScheduleInput.Read(file, streams)).ToList();
+        var inputs = files.SelectMany(Schedules).Select(file => ScheduleInput.Read(file, streams)).ToList();
         if (asJson) CheckJson.Write(streams.Out, inputs);
         foreach (var input in inputs)
         {
@@ -45,6 +46,14 @@ internal sealed class CheckVerb : Verb
         }
 
         return inputs.Max(input => ExitCode.Of(input.Snapshot?.Assessment));
+    }
+
+    /// <summary>A folder stands for the schedules in it and below, by name; one without any stands for itself, so that it is told.</summary>
+    private static IEnumerable<string> Schedules(string path)
+    {
+        if (!Directory.Exists(path)) return [path];
+        var found = Directory.EnumerateFiles(path, "*.panel.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
+        return found.Count > 0 ? found : [path];
     }
 
     private static void WriteText(IEnumerable<string> lines, TextWriter output)

@@ -13,7 +13,7 @@ internal static class CommandLineRoot
         if (UnknownOption(root, args) is { } unknown) return Misunderstood([unknown], streams);
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0 && parsed.Action is not HelpPage)
-            return Misunderstood(parsed.Errors.Select(error => error.Message), streams);
+            return Misunderstood([.. parsed.Errors.Select(error => error.Message), .. MistypedVerb(args)], streams);
         try
         {
             return parsed.Invoke(new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false });
@@ -50,7 +50,7 @@ internal static class CommandLineRoot
         foreach (var option in root.Options)
         {
             if (option is HelpOption help) help.Action = new HelpPage(RootPage, output);
-            if (option is VersionOption version) version.Action = new HelpPage($"paneltui {Version}", output);
+            if (option is VersionOption version) version.Action = new HelpPage($"paneltui {Version}\nMIT licence; comes with no warranty.", output);
         }
     }
 
@@ -70,7 +70,7 @@ internal static class CommandLineRoot
 
     internal static string RootPage => HelpPage.Root.Replace(
         HelpPage.PlaceOfVerbs,
-        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-8} {verb.Summary}")),
+        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-11} {verb.Summary}")),
         StringComparison.Ordinal);
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);
@@ -83,6 +83,11 @@ internal static class CommandLineRoot
         var unknown = Array.Find([.. args.TakeWhile(arg => arg != "--")], arg => arg.Length > 1 && arg[0] == '-' && !known.Contains(arg));
         return unknown is null ? null : $"there is no option {unknown}{DidYouMean.Hint(unknown, known)}";
     }
+
+    private static IEnumerable<string> MistypedVerb(string[] args) =>
+        args.Length > 0 && DidYouMean.Closest(args[0], Verbs.All.Select(verb => verb.Name)) is { } verb && verb != args[0]
+            ? [$"did you mean the command '{verb}'?"]
+            : [];
 
     private static int Misunderstood(IEnumerable<string> errors, Streams streams)
     {

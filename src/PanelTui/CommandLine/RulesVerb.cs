@@ -32,6 +32,7 @@ internal sealed class RulesVerb : Verb
         {
             Arity = ArgumentArity.ZeroOrOne, Description = "a rule, as check names it in brackets",
         };
+        name.CompletionSources.Add([.. RuleBook.All.Select(rule => rule.Name)]);
         command.Add(name);
         command.SetAction(parsed => Print(parsed.GetValue(name), streams));
     }

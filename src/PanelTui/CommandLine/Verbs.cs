@@ -11,5 +11,7 @@ internal static class Verbs
         new CheckVerb(),
         new CalcVerb(),
         new RulesVerb(),
+        new CompletionsVerb(),
+        new InfoVerb(),
     ];
 }

@@ -109,5 +109,5 @@ internal sealed class CalcSummary(Assessment assessment)
     private string Cite(Engine.Codes.CodeSection section) => $"{section.In(_schedule.Code.Edition)}";
 
     private static string Row(string label, string power, string current = "", string remark = "") =>
-        string.Create(CultureInfo.InvariantCulture, $"{DisplayText.Fit(label, 44)} {power,10} {current,9}   {remark}");
+        string.Create(CultureInfo.InvariantCulture, $"{(DisplayText.Width(label) < 44 ? DisplayText.Fit(label, 44) : label)} {power,10} {current,9}   {remark}");
 }

@@ -71,10 +71,11 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     {
         var needs = Both(it => needed(it) is { } rating ? $"{rating}" : "none made");
         var last = needed(then ?? now);
-        var falls = stated is { } has && (last is not { } least || has < least);
+        var has = stated ?? default;
+        var falls = stated is not null && (last is not { } least || has < least);
         return stated is null
             ? new(label, $"needs {needs}")
-            : new($"{label} {stated}", $"{(falls ? "! " : "")}needs {needs}", falls ? Tone.Error : Tone.Plain);
+            : new($"{label} {stated}", $"{(falls ? "! " : "")}needs {needs}", falls ? Tone.Error : Tone.Plain) { Short = $"{label} {Shown.Rounded(has.Value, 0)}" };
     }
 
     private string LegFigure(Leg leg)

@@ -1,4 +1,5 @@
 using PanelTui.Documents;
+using PanelTui.Documents.Comparing;
 
 namespace PanelTui.Presentation;
 
@@ -7,14 +8,14 @@ internal static class WouldChange
 {
     public static IEnumerable<string> Lines(Snapshot before, Snapshot after)
     {
-        var (old, now) = (LinesOf(before), LinesOf(after));
-        var (gone, come) = (Count(old, now), Count(now, old));
-        return [$"{come} {(come == 1 ? "line" : "lines")} new, {gone} gone"];
+        var changes = ScheduleChanges.Between(before, after);
+        return changes.AreNone
+            ? ["nothing"]
+            :
+            [
+                .. changes.Facts.Select(fact => $"{fact}"),
+                .. changes.Came.Select(finding => $"new finding: {finding.Message}"),
+                .. changes.Went.Select(finding => $"no longer found: {finding.Message}"),
+            ];
     }
-
-    private static int Count(ILookup<string, string> these, ILookup<string, string> others) =>
-        these.Sum(line => Math.Max(0, line.Count() - others[line.Key].Count()));
-
-    private static ILookup<string, string> LinesOf(Snapshot snapshot) =>
-        Enumerable.Range(1, snapshot.Source.LineCount).Select(line => snapshot.Source.Slice(snapshot.Source.LineSpan(line))).ToLookup(line => line);
 }

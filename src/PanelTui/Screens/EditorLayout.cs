@@ -23,6 +23,9 @@ internal sealed record EditorLayout
 
     public required Rectangle Figures { get; init; }
 
+    /// <summary>The figures on one row, where there is no room beside the face.</summary>
+    public required Rectangle Summary { get; init; }
+
     public required Rectangle Detail { get; init; }
 
     public required Rectangle Keys { get; init; }
@@ -38,7 +41,8 @@ internal sealed record EditorLayout
     public static EditorLayout Of(int columns, int rows, Face face)
     {
         var beside = columns < FiguresBeside ? 0 : columns >= 110 ? 36 : 25;
-        var body = Math.Max(0, rows - Below - 1);
+        var summary = beside == 0 ? 1 : 0;
+        var body = Math.Max(0, rows - Below - 1 - summary);
         return new EditorLayout
         {
             All = new Rectangle(0, 0, columns, rows),
@@ -46,6 +50,7 @@ internal sealed record EditorLayout
             Body = new Rectangle(0, 1, columns, body),
             Panel = new Rectangle(0, 1, columns - beside, body),
             Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
+            Summary = summary == 0 ? Rectangle.Empty : new Rectangle(0, rows - Below - 1, columns, 1),
             Detail = new Rectangle(0, rows - Below, columns, Below - 1),
             Keys = new Rectangle(0, rows - 1, columns, 1),
             LinesInAll = face.Lines.Length,

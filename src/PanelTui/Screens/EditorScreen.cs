@@ -6,6 +6,7 @@ using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 using PanelTui.Views;
+using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -20,6 +21,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();
+    private readonly RunsView _summary = new();
     private readonly RunsView _detail = new();
     private readonly RunsView _keys = new();
     private readonly RunsView _whole = new() { Visible = false };
@@ -39,7 +41,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Session.Changed += Refresh;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
-        Add(_title, _face, _figures, _detail, _keys, _form, _whole);
+        Add(_title, _face, _figures, _summary, _detail, _keys, _form, _whole);
         var mouse = new FaceMouse(this, SpaceAt);
         _face.Pressed += mouse.Press;
         _face.Dragged += mouse.Drag;
@@ -154,6 +156,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         Place(_title, layout.Title);
         Place(_face, layout.Panel);
         Place(_figures, layout.Figures);
+        Place(_summary, layout.Summary);
         Place(_detail, layout.Detail);
         Place(_keys, layout.Keys);
         (_form.X, _form.Y, _form.Width, _form.Height) = (layout.Detail.X, layout.Detail.Y, layout.Detail.Width, 1);
@@ -175,13 +178,20 @@ internal sealed class EditorScreen : Runnable, IEditor
         _title.Show([EditorRows.Title(Session, layout.Title.Width)]);
         _face.Show(EditorRows.Face(Session, LinesOf(layout), _top, layout.Panel.Height));
         _figures.Show(EditorRows.Figures(Session, layout.Figures.Width, layout.Figures.Height));
+        _summary.Show([SummaryRow.Of(Session.Assessment, Session.Preview?.Assessment, layout.Summary.Width)]);
         _detail.Show(Mode == EditorMode.Form
             ? FormRows(layout.Detail.Width)
             : Mode == EditorMode.Page
                 ? EditorRows.PageDetail(Page!, Session, layout.Detail.Width)
                 : EditorRows.Detail(Session, Mode, layout.Detail.Width, layout.Detail.Height));
         _keys.Show([EditorRows.Keys(this, layout.Keys.Width)]);
+        StandAt(Page is null ? _face : _whole);
     }
+
+    /// <summary>The terminal's own cursor stands where ours is, for those who follow it by touch or by ear.</summary>
+    private void StandAt(RunsView view) => _face.Cursor = view.CursorAt is { } at
+        ? new Cursor { Position = view.ViewportToScreen(at), Style = CursorStyle.Default }
+        : new Cursor { Position = null };
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);

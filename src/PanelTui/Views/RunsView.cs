@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Drawing;
 using PanelTui.Presentation;
 using PanelTui.Terminal;
 using Terminal.Gui.Input;
@@ -22,6 +23,21 @@ internal sealed class RunsView : RowView
 
     /// <summary>The wheel turned: -1 up, 1 down.</summary>
     public event Action<int>? Wheeled;
+
+    /// <summary>Where the first run under the cursor begins, from 0; nothing where none is.</summary>
+    public Point? CursorAt
+    {
+        get
+        {
+            for (var row = 0; row < _rows.Length; row++)
+            {
+                var before = _rows[row].TakeWhile(run => run.Tone != Tone.Cursor).ToList();
+                if (before.Count < _rows[row].Length) return new Point(before.Sum(run => DisplayText.Width(run.Text)), row);
+            }
+
+            return null;
+        }
+    }
 
     public void Show(ImmutableArray<ImmutableArray<TextRun>> rows)
     {

@@ -22,7 +22,38 @@ public partial class MannersTests
     }
 
     [Fact]
-    public void The_version_is_one_line() => VersionLine().IsMatch(Ran.Of("--version").Out).ShouldBeTrue();
+    public void The_first_line_of_the_version_is_name_and_number() => VersionLine().IsMatch(Ran.Of("--version").Out.Split('\n')[0]).ShouldBeTrue();
+
+    [Fact]
+    public void A_mistyped_command_with_arguments_is_guessed_too() =>
+        Ran.Of("chek", "x", "--json").Error.ShouldContain("did you mean the command 'check'?");
+
+    [Fact]
+    public void A_folder_stands_for_the_schedules_in_it()
+    {
+        var folder = Path.GetDirectoryName(Shed.Example("packing-shed"))!;
+        var ran = Ran.Of("check", folder);
+        ran.Code.ShouldBe(0);
+        foreach (var file in Directory.GetFiles(folder, "*.panel.yaml")) ran.Out.ShouldContain(file);
+        using var empty = new TempFolder();
+        Ran.Of("check", Path.GetDirectoryName(empty.File("x"))!).Code.ShouldBe(2);
+    }
+
+    [Theory]
+    [InlineData("paneltui ca", "calc")]
+    [InlineData("paneltui calc x --why ch", "chain")]
+    [InlineData("paneltui rules shared", "shared-neutral-on-one-leg")]
+    public void The_shell_is_told_how_a_word_may_go_on(string line, string expected) =>
+        Ran.Of($"[suggest:{line.Length}]", line).Out.Split('\n').ShouldContain(expected);
+
+    [Theory]
+    [InlineData("bash")]
+    [InlineData("zsh")]
+    [InlineData("fish")]
+    public void Each_shell_has_its_script(string shell) => Ran.Of("completions", shell).Out.ShouldContain("[suggest:");
+
+    [Fact]
+    public void Info_tells_where_unsaved_work_is_kept() => Ran.Of("info").Out.ShouldContain("unsaved work");
 
     [Theory]
     [InlineData("check")]
@@ -56,6 +87,6 @@ public partial class MannersTests
     public void New_on_standard_output_is_read_back_from_standard_input() =>
         Ran.With(Ran.Of("new", "-").Out, "check", "-").Code.ShouldBe(0);
 
-    [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+\n$")]
+    [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+$")]
     private static partial Regex VersionLine();
 }

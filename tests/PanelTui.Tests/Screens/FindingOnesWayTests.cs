@@ -104,4 +104,14 @@ public class FindingOnesWayTests
         editor.Press(Key.Enter).Screen.ShouldContain("⟨U+202E⟩ lights");
         editor.Press(Key.End).Type("!").Press(Key.Enter).Session.Here!.Name.ShouldBe("Shed\u202E lights!");
     }
+
+    [Fact]
+    public void The_terminals_own_cursor_stands_on_what_is_chosen()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.CursorDown).CursorAt.ShouldBe(new System.Drawing.Point(0, 3));
+        editor.Press(Key.Y, Key.CursorDown).CursorAt!.Value.X.ShouldBe(2);
+        editor.Press(Key.Esc, Key.Enter).CursorAt!.Value.Y.ShouldBe(20);
+        editor.Press(Key.Esc, Key.CursorUp).CursorAt.ShouldBe(new System.Drawing.Point(0, 2));
+    }
 }

@@ -34,6 +34,9 @@ internal sealed class OpenEditor : IDisposable
 
     public string OnDisk => System.IO.File.ReadAllText(File);
 
+    /// <summary>Where the terminal's own cursor is shown, from 0.</summary>
+    public System.Drawing.Point? CursorAt => _program.CursorAt;
+
     /// <summary>The row with the keys, at the bottom.</summary>
     public string Keys => _program.Screen.Split('\n')[^1];
 

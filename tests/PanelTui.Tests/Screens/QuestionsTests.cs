@@ -128,6 +128,15 @@ public class QuestionsTests
     }
 
     [Fact]
+    public void A_write_protected_file_is_told_at_the_start()
+    {
+        using var folder = new TempFolder();
+        var file = folder.File("a.panel.yaml", Shed.Text);
+        File.SetAttributes(file, FileAttributes.ReadOnly);
+        Session.Open(file).Session!.Message.ShouldBe($"{file} is read-only: changes are saved under another name, with w");
+    }
+
+    [Fact]
     public void A_write_protected_file_keeps_the_work_and_says_what_can_be_done()
     {
         using var editor = new OpenEditor();

@@ -34,6 +34,20 @@ public class ScreensTests
     }
 
     [Fact]
+    public void The_foot_of_a_panel_of_84_spaces_at_80_by_24()
+    {
+        using var editor = OnExample("market-hall");
+        Golden.ShouldMatch(editor.Press(Key.End).Screen, "tall-80x24");
+    }
+
+    [Fact]
+    public void A_narrow_window_has_the_figures_on_one_row_at_60_by_18()
+    {
+        using var editor = OnExample("packing-shed", 60, 18);
+        Golden.ShouldMatch(editor.GoTo("8").Press(Key.Space, Key.CursorDown).Screen, "narrow-60x18");
+    }
+
+    [Fact]
     public void A_panel_with_errors_shows_the_worst_beside_it()
     {
         using var editor = new OpenEditor(Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal));

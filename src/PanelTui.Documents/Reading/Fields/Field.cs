@@ -58,6 +58,9 @@ public abstract class Field
         Allowed.FirstOrDefault(word => Plain(word).Equals(Plain(text), StringComparison.OrdinalIgnoreCase))
         ?? text.Trim();
 
+    /// <summary>Whether two written values mean the same: `20 A` and `0.02 kA`, `yes` and `true`.</summary>
+    public virtual bool Same(string one, string other) => one.Trim() == other.Trim();
+
     public override string ToString() => Path;
 
     private static string Plain(string text) => text.Replace(" ", "", StringComparison.Ordinal);

@@ -19,6 +19,10 @@ internal sealed class ValueField<T>(string path, ValueForm<T> form, string examp
 
     public Outcome<T> Read(string text) => form.Read(text);
 
+    public override bool Same(string one, string other) =>
+        base.Same(one, other)
+        || (Read(one) is { Succeeded: true, Value: var a } && Read(other) is { Succeeded: true, Value: var b } && a.Equals(b));
+
     public override string? WhyNot(string text) =>
         Read(text) is { Succeeded: false, Problem: var problem } ? $"{Key} {problem}" : null;
 }

@@ -16,7 +16,7 @@ internal static class Kitchens
             return [];
         var number = loads.Sum(load => (long)load.Load.Count);
         var category = DemandCategory.Of(
-            $"Kitchen equipment, {number} units", counted.System, loads, KitchenFactors.Section.In(counted.Edition));
+            $"Kitchen equipment, {number} {(number == 1 ? "unit" : "units")}", counted.System, loads, KitchenFactors.Section.In(counted.Edition));
         var factor = KitchenFactors.For((int)Math.Min(number, int.MaxValue));
         var twoLargest = TwoLargest(loads);
         return category.Connected.Total * factor >= twoLargest
