@@ -14,19 +14,19 @@ namespace PanelTui;
 internal sealed class Session
 {
     private readonly History _history;
-    private readonly SourceText _opened;
     private DiskState _disk;
     private int _finding;
 
     private Session(string path, LoadedFile file, Snapshot snapshot)
     {
         Path = path;
-        _opened = file.Source;
+        OnDisk = file.Source;
         _disk = file.State;
         _history = new History(file.Source.Text);
         Now = snapshot;
         Face = Face.Of(snapshot.Schedule!);
         Cursor = new SpaceNumber(1);
+        if (file.IsReadOnly) Message = $"{path} is read-only: changes are saved under another name, with w";
     }
 
     /// <summary>Something to show has changed: the text, the cursor, the hand, or what there is to say.</summary>
@@ -54,6 +54,22 @@ internal sealed class Session
     public Schedule Schedule => Now.Schedule!;
 
     public bool IsSaved => _history.IsSaved;
+
+    /// <summary>What the file held when it was read or saved last.</summary>
+    public SourceText OnDisk { get; private set; }
+
+    /// <summary>Why nothing may be changed here; nothing where it may.</summary>
+    public string? WhyNoEdit { get; set; }
+
+    /// <summary>What is not saved, with the form that is being filled in; a breaker in the hand is still where it was.</summary>
+    public Work Work
+    {
+        get
+        {
+            var draft = Hand is null ? Preview : null;
+            return new Work(Path, OnDisk, (draft ?? Now).Source.Text, _history.StepsFromSaved + (draft is null ? 0 : 1));
+        }
+    }
 
     public string? UndoTitle => _history.UndoTitle;
 
@@ -91,6 +107,7 @@ internal sealed class Session
     /// <summary>Makes an intent one step of undo. Where it is refused nothing happens, and the reason comes back.</summary>
     public string? Do(Func<Snapshot, Intended> intent)
     {
+        if (WhyNoEdit is { } why) return why;
         var wanted = intent(Now);
         if (!wanted.IsPossible) return wanted.Refusal;
         _history.Make(wanted.Change);
@@ -152,28 +169,51 @@ internal sealed class Session
         if (_history.Redo() is not null) Rebuild($"Done again: {title}");
     }
 
+    /// <summary>Makes another text of the whole file one step of undo.</summary>
+    public void Replace(string title, string text)
+    {
+        _history.Make(TextChange.Between(title, Now.Source.Text, text));
+        Rebuild($"Done: {title}");
+    }
+
+    /// <summary>Takes what is on disk now; what was in the editor is one step of undo away.</summary>
+    public void Reload(LoadedFile file)
+    {
+        (_disk, OnDisk) = (file.State, file.Source);
+        Replace("reload the file", file.Source.Text);
+        _history.MarkSaved();
+        Say("Reloaded; u brings your version back");
+    }
+
     /// <summary>Writes the file; nothing on success, else the reason. The work stays in the editor either way.</summary>
-    public string? Save(string? elsewhere = null)
+    public FileProblem? Save(string? elsewhere = null) =>
+        elsewhere is null ? Save(Path, _disk) : Save(elsewhere, DiskState.Missing);
+
+    /// <summary>Writes the file where there is none any more.</summary>
+    public FileProblem? SaveAnew() => Save(Path, DiskState.Missing);
+
+    private FileProblem? Save(string target, DiskState expected)
     {
         try
         {
-            var target = elsewhere ?? Path;
-            var saved = ScheduleFile.Save(target, Now.Source, elsewhere is null ? _disk : DiskState.Missing);
+            var saved = ScheduleFile.Save(target, Now.Source, expected);
             _disk = saved.State;
+            if (target != Path) WhyNoEdit = null;
             Path = target;
+            OnDisk = Now.Source;
             _history.MarkSaved();
             Say(saved.Note ?? $"Saved {target}");
             return null;
         }
         catch (FileProblem problem)
         {
-            return problem.Message;
+            return problem;
         }
     }
 
     private void Rebuild(string message)
     {
-        Now = Snapshot.Of(_opened.WithText(_history.Text));
+        Now = Snapshot.Of(OnDisk.WithText(_history.Text));
         Face = Face.Of(Schedule);
         Hand = null;
         Preview = null;

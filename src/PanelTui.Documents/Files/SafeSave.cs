@@ -26,7 +26,7 @@ internal static class SafeSave
     // Null where a new file cannot be put beside the old one, or cannot be given to the old one's owner.
     private static SavedFile? Replaced(SaveTarget target, byte[] bytes, DiskState expected)
     {
-        var beside = TemporaryName(target);
+        var beside = TemporaryName.New(target);
         try
         {
             using (var file = Durable.Create(beside, bytes.Length, target.Identity is null ? Everyone : OwnerOnly))
@@ -87,13 +87,5 @@ internal static class SafeSave
             _ => $"{target.Name} has been changed by another program since it was read, and was not overwritten."
                 + " The file on disk stays as that program left it.",
         });
-    }
-
-    // Hidden, and named so that one left over by a crash tells whose it was.
-    private static string TemporaryName(SaveTarget target)
-    {
-        var name = Path.GetFileName(target.Path);
-        var start = name.Length > 40 ? name[..40] : name;
-        return Path.Combine(target.Folder, $".{start}.{Environment.ProcessId}-{Guid.NewGuid():N}.tmp");
     }
 }

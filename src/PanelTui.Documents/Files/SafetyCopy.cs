@@ -13,8 +13,8 @@ internal static class SafetyCopy
     {
         try
         {
-            var folder = Directory.CreateDirectory(Folder).FullName;
-            var path = Path.Combine(folder, $"{Path.GetFileName(target.Path)}.{Guid.NewGuid():N}.old");
+            StateFolder.Make(Folder);
+            var path = Path.Combine(Folder, $"{Path.GetFileName(target.Path)}.{Guid.NewGuid():N}.old");
             using var file = Durable.Create(path, content.Length, OwnerOnly);
             RandomAccess.Write(file.SafeFileHandle, content, 0);
             Durable.Sync(file.SafeFileHandle);
@@ -29,15 +29,5 @@ internal static class SafetyCopy
         }
     }
 
-    // The XDG base directory specification: $XDG_STATE_HOME, else ~/.local/state.
-    private static string Folder
-    {
-        get
-        {
-            var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME");
-            if (string.IsNullOrEmpty(state) || !Path.IsPathRooted(state))
-                state = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "state");
-            return Path.Combine(state, "paneltui", "recovery");
-        }
-    }
+    private static string Folder => Path.Combine(StateFolder.OfUser.Root, "recovery");
 }

@@ -56,6 +56,19 @@ public static class ScheduleFile
         }
     }
 
+    /// <summary>Removes the temporary files that killed saves have left beside a file; never throws for what the disk says.</summary>
+    public static void Sweep(string path, TimeProvider clock)
+    {
+        try
+        {
+            TemporaryName.Sweep(SaveTarget.Of(path), clock);
+        }
+        catch (Exception error) when (error is FileProblem || FaultReader.IsFileError(error))
+        {
+            // They are in nobody's way: the next start tries again.
+        }
+    }
+
     private static T Reading<T>(string path, Func<T> read)
     {
         try

@@ -27,6 +27,12 @@ public sealed class History(string text)
     /// <summary>Whether the present version is the one on disk; undoing back to it makes this true again.</summary>
     public bool IsSaved => Version == _saved;
 
+    /// <summary>How many steps, done or undone, lie between the saved version and the present one.</summary>
+    public int StepsFromSaved =>
+        IsSaved ? 0
+        : _undone.Any(step => step.Version == _saved) ? _undone.TakeWhile(step => step.Version != _saved).Count() + 1
+        : _done.TakeWhile(step => step.Version != _saved).Count();
+
     public void MarkSaved() => _saved = Version;
 
     /// <summary>Makes the change and forgets what could be redone. A change that changes nothing is no step.</summary>

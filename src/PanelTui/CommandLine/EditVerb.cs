@@ -1,7 +1,6 @@
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
-using PanelTui.Editing;
 using PanelTui.Presentation;
 using PanelTui.Screens;
 using PanelTui.Terminal;
@@ -30,10 +29,7 @@ internal static class EditVerb
         try
         {
             var (session, snapshot) = Session.Open(path);
-            return session is null
-                ? Unreadable(path, snapshot, streams)
-                : TerminalHost.Run(
-                    _ => new EditorScreen(session), ending => UnsavedCopy.Keep(session, ending), new TerminalOptions(Ascii: ascii));
+            return session is null ? Unreadable(path, snapshot, streams) : Edited(session, ascii);
         }
         catch (FileProblem problem)
         {
@@ -51,6 +47,12 @@ internal static class EditVerb
     private static bool IsToBeMade(string path) =>
         Path.GetExtension(path).ToUpperInvariant() is ".YAML" or ".YML"
         && !Path.Exists(path) && Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path)));
+
+    private static int Edited(Session session, bool ascii)
+    {
+        using var desk = new Desk(session, StateFolder.OfUser, TimeProvider.System);
+        return TerminalHost.Run(desk.Open, desk.End, new TerminalOptions(Ascii: ascii));
+    }
 
     private static string? TheOnlyOne() =>
         Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;

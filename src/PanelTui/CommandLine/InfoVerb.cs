@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Runtime.InteropServices;
-using PanelTui.Editing;
+using PanelTui.Documents.Files;
 using PanelTui.Presentation;
 using PanelTui.Terminal;
 
@@ -39,7 +39,7 @@ internal sealed class InfoVerb : Verb
         $"paneltui {CommandLineRoot.Version}, MIT licence",
         $"system         {RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}",
         "file format    schedule: 1; calc --json schema 1; code editions 2017, 2020, 2023",
-        $"unsaved work   {UnsavedCopy.Folder()}",
+        $"unsaved work   {Path.Combine(StateFolder.OfUser.Root, "recovery")}",
         $"colours        {Surroundings.Colours(variable)}",
         $"letters        {(Surroundings.IsAscii(variable) ? "ASCII" : "UTF-8")}",
         $"escape waits   {Surroundings.EscapePatience(variable).TotalMilliseconds:0} ms",

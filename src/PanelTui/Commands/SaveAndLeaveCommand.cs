@@ -19,8 +19,6 @@ internal sealed class SaveAndLeaveCommand : EditorCommand
     public override void Run(IEditor editor)
     {
         editor.Enter(EditorMode.Face);
-        if (editor.Session.Save() is { } refusal) editor.Session.Say(refusal);
-        else editor.Leave();
+        if (Saving.Try(editor)) editor.Leave();
     }
-
 }

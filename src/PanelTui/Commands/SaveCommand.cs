@@ -18,9 +18,5 @@ internal sealed class SaveCommand : EditorCommand
 
     public override string? WhyNot(IEditor editor) => editor.Session.IsSaved ? "Nothing has changed since the last save" : null;
 
-    public override void Run(IEditor editor)
-    {
-        if (editor.Session.Save() is { } refusal) editor.Session.Say(refusal);
-    }
-
+    public override void Run(IEditor editor) => Saving.Try(editor);
 }

@@ -9,5 +9,5 @@ internal sealed class ElsewhereForm(string path) : Form
         [new("Save as", path, 0, "a new file name, by convention NAME.panel.yaml; an existing file is not overwritten")];
 
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts) =>
-        session.Save(texts[0].Trim()) is { } reason ? new FormRefusal(0, reason) : null;
+        session.Save(texts[0].Trim()) is { } problem ? new FormRefusal(0, problem.Message) : null;
 }

@@ -15,7 +15,7 @@ internal static class EditorRows
     {
         var panel = session.Schedule.Panel;
         var name = panel.Name.Length == 0 ? "(panel without a name)" : panel.Name;
-        var state = session.IsSaved ? "" : " · changed";
+        var state = session.WhyNoEdit is not null ? " · look only" : session.IsSaved ? "" : " · changed";
         var right = $"{Path.GetFileName(session.Path)}{state} ";
         var left = DisplayText.Fit($" {name} · {panel.System}", Math.Max(0, columns - DisplayText.Width(right) - 1));
         return [new TextRun($"{left} {right}", Tone.Strong)];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Drawing;
 using PanelTui.Commands;
 using PanelTui.Editing;
@@ -29,7 +30,9 @@ internal sealed class EditorScreen : Runnable, IEditor
     private EditorMode _mode = EditorMode.Face;
     private int _top;
 
-    public EditorScreen(Session session)
+    /// <param name="session">What is edited.</param>
+    /// <param name="questions">Asked before anything else, the last one first.</param>
+    public EditorScreen(Session session, ImmutableArray<Page> questions = default)
     {
         Session = session;
         _desk = new FormDesk(session);
@@ -50,6 +53,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _desk.Closed += EndForm;
         _desk.WantsNext += OpenBelow;
         _face.TextPasted += Paste;
+        foreach (var question in questions.IsDefault ? [] : questions) _pages.Open(question);
         _face.SetFocus();
     }
 

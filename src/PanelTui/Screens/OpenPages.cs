@@ -26,7 +26,7 @@ internal sealed class OpenPages(Session session, Func<Page, Size> body)
     public void Open(Page page)
     {
         _pages.Push(page);
-        page.Place = page.Place.Fitted(RowsOf(page), HeightOf(page)).InSight(HeightOf(page));
+        if (body(page).Height > 0) page.Place = page.Place.Fitted(RowsOf(page), HeightOf(page)).InSight(HeightOf(page));
     }
 
     public void Close()

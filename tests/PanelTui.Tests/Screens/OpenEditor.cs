@@ -1,4 +1,5 @@
 using PanelTui.Screens;
+using Terminal.Gui.App;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Tests.Screens;
@@ -9,11 +10,16 @@ internal sealed class OpenEditor : IDisposable
     private readonly TempFolder _folder = new();
     private readonly Driven _program;
 
-    public OpenEditor(string text = Shed.Text, int columns = 80, int rows = 24)
+    /// <param name="text">The schedule.</param>
+    /// <param name="columns">The width of the screen.</param>
+    /// <param name="rows">The height of the screen.</param>
+    /// <param name="screen">Makes the screen, where it is more than the editor alone.</param>
+    public OpenEditor(
+        string text = Shed.Text, int columns = 80, int rows = 24, Func<Session, IApplication, EditorScreen>? screen = null)
     {
         File = _folder.File("shed.panel.yaml", text);
         Session = Session.Open(File).Session!;
-        _program = new Driven(_ => new EditorScreen(Session), columns, rows);
+        _program = new Driven(app => screen?.Invoke(Session, app) ?? new EditorScreen(Session), columns, rows);
     }
 
     public string File { get; }

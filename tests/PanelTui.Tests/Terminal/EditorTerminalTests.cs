@@ -1,3 +1,6 @@
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Recovery;
+using PanelTui.Documents.Text;
 using Terminal.Gui.Views;
 
 namespace PanelTui.Tests.Terminal;
@@ -41,15 +44,42 @@ public sealed class EditorTerminalTests : TerminalTests
     [Theory]
     [InlineData(1)]
     [InlineData(15)]
-    public void A_signal_keeps_the_unsaved_work_and_says_where(int signal)
+    public void A_signal_keeps_the_unsaved_work_and_says_how_to_have_it_back(int signal)
     {
         using var terminal = OpenEditor();
-        terminal.Type("d").Until(vt => vt.Text.Contains("· changed", StringComparison.Ordinal));
+        terminal.Type("d").Until(IsChanged);
         terminal.Signal(signal).ExitCode().ShouldBe(128 + signal);
-        var kept = Directory.GetFiles(Path.Combine(Folder, "state", "paneltui", "unsaved")).ShouldHaveSingleItem();
-        File.ReadAllText(kept).ShouldNotContain("Sorting lights");
-        File.ReadAllText(Path.Combine(Folder, "shed.yaml")).ShouldBe(Schedule);
-        terminal.Sent.ShouldContain(Path.GetFileName(kept));
+        ShouldHoldTheWork();
+        terminal.Sent.ShouldContain("'paneltui shed.yaml' offers them.");
+    }
+
+    [Fact]
+    public void A_dropped_line_keeps_the_unsaved_work()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(IsChanged).HangUp();
+        terminal.Program.WaitForExit(TimeSpan.FromSeconds(15)).ShouldBeTrue();
+        ShouldHoldTheWork();
+    }
+
+    [Fact]
+    public void Work_is_on_the_disk_soon_after_a_key_and_outlives_a_kill()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(IsChanged);
+        while (!Journals.Any(journal => new FileInfo(journal).Length > 0)) terminal.IsQuietFor(TimeSpan.FromMilliseconds(20));
+        terminal.Signal(9).ExitCode().ShouldBe(137);
+        ShouldHoldTheWork();
+    }
+
+    [Fact]
+    public void Work_that_is_undone_saved_or_given_up_leaves_nothing_behind()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(IsChanged).Type("u").Until(vt => vt.Text.Contains("Undone", StringComparison.Ordinal));
+        terminal.Type("d").Until(IsChanged).Type("qd").ExitCode().ShouldBe(0);
+        Journals.ShouldBeEmpty();
+        Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).ShouldBeSubsetOf(["shed.yaml", "state"]);
     }
 
     [Fact]
@@ -125,6 +155,18 @@ public sealed class EditorTerminalTests : TerminalTests
         terminal.ExitCode().ShouldBe(2);
         terminal.Sent.ShouldContain("'paneltui check' and 'paneltui calc' work without one.");
         terminal.Sent.ShouldNotContain("\e");
+    }
+
+    private string[] Journals =>
+        Directory.Exists(Path.Combine(Folder, "state")) ? Directory.GetFiles(Path.Combine(Folder, "state"), "*.journal", SearchOption.AllDirectories) : [];
+
+    private static bool IsChanged(Vt vt) => vt.Text.Contains("· changed", StringComparison.Ordinal);
+
+    private void ShouldHoldTheWork()
+    {
+        File.ReadAllText(Path.Combine(Folder, "shed.yaml")).ShouldBe(Schedule);
+        var work = UnsavedWork.Of(new StateFolder(Path.Combine(Folder, "state", "paneltui")), Path.Combine(Folder, "shed.yaml"), SourceText.FromString(Schedule));
+        work.ShouldHaveSingleItem().Text.Text.ShouldNotContain("Sorting lights");
     }
 
     private Pty OpenEditor()

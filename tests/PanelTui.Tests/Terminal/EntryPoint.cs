@@ -1,4 +1,6 @@
+using System.Globalization;
 using PanelTui.Terminal;
+using PanelTui.Tests.Saving;
 using Xunit.Runner.InProc.SystemConsole;
 
 namespace PanelTui.Tests.Terminal;
@@ -10,9 +12,12 @@ internal static class EntryPoint
 
     public static bool IsProbe => Environment.GetCommandLineArgs().Contains(ProbeArgument);
 
-    private static int Main(string[] args) => args is [ProbeArgument, var kept, .. var options]
-        ? Probe(kept, options)
-        : ConsoleRunner.Run(args).GetAwaiter().GetResult();
+    private static int Main(string[] args) => args switch
+    {
+        [ProbeArgument, var kept, .. var options] => Probe(kept, options),
+        [SaveLoop.Argument, var file, var times] => SaveLoop.Run(file, int.Parse(times, CultureInfo.InvariantCulture)),
+        _ => ConsoleRunner.Run(args).GetAwaiter().GetResult(),
+    };
 
     /// <param name="kept">The file where the probe writes how it ended, as an editor keeps its work.</param>
     /// <param name="options">--ascii, --no-mouse; --stuck hangs while it keeps the work.</param>

@@ -1,0 +1,41 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace PanelTui.Documents.Files;
+
+/// <summary>Where the program keeps what it must remember between two runs; never beside a schedule, which lies in a git work tree.</summary>
+/// <param name="Root">The folder; need not exist yet.</param>
+public sealed record StateFolder(string Root)
+{
+    private const UnixFileMode OwnerAlone = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+
+    /// <summary>
+    /// `$XDG_STATE_HOME/paneltui`, else `~/.local/state/paneltui`; a relative value does not count, as the XDG base directory
+    /// specification says.
+    /// </summary>
+    public static StateFolder OfUser
+    {
+        get
+        {
+            var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME");
+            if (string.IsNullOrEmpty(state) || !Path.IsPathRooted(state))
+                state = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "state");
+            return new(Path.Combine(state, "paneltui"));
+        }
+    }
+
+    /// <summary>The folder for what belongs to one schedule, whatever links lead to it.</summary>
+    /// <exception cref="FileProblem">The path can be no file.</exception>
+    public string Of(string schedule)
+    {
+        var real = Encoding.UTF8.GetBytes(SaveTarget.Of(schedule).Path);
+        return Path.Combine(Root, "recovery", Convert.ToHexStringLower(SHA256.HashData(real))[..32]);
+    }
+
+    /// <summary>Makes a folder that nobody else can look into.</summary>
+    internal static void Make(string folder)
+    {
+        if (OperatingSystem.IsWindows()) Directory.CreateDirectory(folder);
+        else Directory.CreateDirectory(folder, OwnerAlone);
+    }
+}

@@ -1,0 +1,93 @@
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Recovery;
+using PanelTui.Terminal;
+
+namespace PanelTui.Editing;
+
+/// <summary>
+/// Keeps the session's unsaved work on the disk: a second after the first change that is not kept yet, on a thread of its own, so that no
+/// key waits for a disk; and at once when something else than the user ends the program. Without changes nothing happens.
+/// </summary>
+internal sealed class Keeping : IDisposable
+{
+    /// <summary>With the time of a write on a slow disk well within the two seconds of typing that may be lost.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
+
+    private readonly Session _session;
+    private readonly Journal _journal;
+    private readonly Action<string> _tell;
+    private readonly ITimer _timer;
+    private readonly Lock _gate = new();
+    private volatile Work _latest;
+    private int _isWaiting;
+    private bool _hasTold;
+
+    /// <param name="session">Whose work.</param>
+    /// <param name="state">Where it is kept.</param>
+    /// <param name="clock">Wakes the keeping, and tells when the work was kept.</param>
+    /// <param name="tell">Told once, on any thread, that work cannot be kept.</param>
+    public Keeping(Session session, StateFolder state, TimeProvider clock, Action<string> tell)
+    {
+        (_session, _tell) = (session, tell);
+        _journal = new Journal(state, clock);
+        _latest = session.Work;
+        _timer = clock.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        session.Changed += Touch;
+    }
+
+    /// <summary>Keeps the work now; why it cannot be kept, or nothing.</summary>
+    public string? Now()
+    {
+        lock (_gate)
+        {
+            try
+            {
+                var work = _latest;
+                _journal.Keep(work.Schedule, work.OnDisk, work.Text, work.Changes);
+                return null;
+            }
+            catch (FileProblem problem)
+            {
+                return problem.Message;
+            }
+        }
+    }
+
+    /// <summary>A user who quits has been asked, and nothing is kept; everything else keeps what was not saved and says so.</summary>
+    public void End(Ending ending)
+    {
+        if (ending.Cause == EndingCause.Quit)
+            Clear();
+        else if (!_latest.IsSaved)
+            ending.Note = Now() ?? $"The changes that were not saved are kept: 'paneltui {_latest.Schedule}' offers them.";
+    }
+
+    public void Dispose()
+    {
+        _session.Changed -= Touch;
+        _timer.Dispose();
+        _journal.Dispose();
+    }
+
+    /// <summary>Called after every key: looks whether there is something new to keep, and no more.</summary>
+    private void Touch()
+    {
+        var work = _session.Work;
+        if (work == _latest) return;
+        _latest = work;
+        if (Interlocked.Exchange(ref _isWaiting, 1) == 0) _timer.Change(Pause, Timeout.InfiniteTimeSpan);
+    }
+
+    private void Write()
+    {
+        Interlocked.Exchange(ref _isWaiting, 0);
+        if (Now() is not { } trouble || _hasTold) return;
+        _hasTold = true;
+        _tell(trouble);
+    }
+
+    private void Clear()
+    {
+        lock (_gate) _journal.Clear();
+    }
+}

@@ -1,0 +1,124 @@
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Recovery;
+using PanelTui.Documents.Text;
+using PanelTui.Editing;
+using PanelTui.Terminal;
+using Terminal.Gui.Input;
+
+namespace PanelTui.Tests.Screens;
+
+/// <summary>When unsaved work is written to the state folder, and when not.</summary>
+public sealed class KeepingTests : IDisposable
+{
+    private readonly OpenEditor _editor = new();
+    private readonly TempFolder _state = new();
+    private readonly HandClock _clock = new();
+    private readonly List<string> _told = [];
+    private readonly Keeping _keeping;
+
+    public KeepingTests() => _keeping = new Keeping(_editor.Session, State, _clock, _told.Add);
+
+    [Fact]
+    public void A_change_wakes_the_keeping_once_within_two_seconds()
+    {
+        _editor.Press(Key.D);
+        Journals.ShouldBeEmpty("no key waits for a disk");
+        _clock.Waits.ShouldBe([TimeSpan.FromSeconds(1)]);
+        _editor.GoTo("2").Press(Key.D);
+        _clock.Waits.Count.ShouldBe(1, "typing on puts the writing off no further");
+        _clock.Ring();
+        Kept.ShouldBe(_editor.Session.Now.Source.Text);
+    }
+
+    [Fact]
+    public void Walking_about_wakes_nothing()
+    {
+        _editor.Press(Key.CursorDown, Key.CursorRight, Key.F.WithShift, Key.Esc);
+        _clock.Waits.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void What_is_typed_in_a_form_is_kept_before_the_form_is_sent()
+    {
+        _editor.GoTo("1").Press(Key.Enter).Type("Barn ");
+        _clock.Ring();
+        Kept.ShouldContain("Barn");
+        _editor.Press(Key.Esc);
+        _clock.Ring();
+        Journals.ShouldBeEmpty("the form was given up");
+    }
+
+    [Fact]
+    public void A_breaker_in_the_hand_is_kept_where_it_was()
+    {
+        _editor.GoTo("1").Press(Key.Space, Key.CursorDown, Key.CursorDown, Key.CursorDown);
+        _clock.Ring();
+        Journals.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Undoing_to_the_saved_state_removes_what_was_kept()
+    {
+        _editor.Press(Key.D);
+        _clock.Ring();
+        Journals.Length.ShouldBe(1);
+        _editor.Press(Key.U);
+        _clock.Ring();
+        Journals.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Saving_removes_what_was_kept()
+    {
+        _editor.Press(Key.D);
+        _clock.Ring();
+        _editor.Press(Key.S.WithCtrl);
+        _clock.Ring();
+        Journals.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_fault_in_the_program_keeps_the_work_at_once()
+    {
+        _editor.Press(Key.D);
+        var ending = new Ending(EndingCause.Crash, fault: new InvalidOperationException());
+        _keeping.End(ending);
+        Kept.ShouldBe(_editor.Session.Now.Source.Text);
+        ending.Note.ShouldBe($"The changes that were not saved are kept: 'paneltui {_editor.File}' offers them.");
+    }
+
+    [Fact]
+    public void That_work_cannot_be_kept_is_told_once()
+    {
+        using var keeping = new Keeping(_editor.Session, new StateFolder("/proc/none"), _clock, _told.Add);
+        _editor.Press(Key.D);
+        _clock.Ring();
+        _editor.GoTo("2").Press(Key.D);
+        _clock.Ring();
+        _told.ShouldHaveSingleItem().ShouldStartWith("Unsaved work cannot be kept in /proc/none: ");
+    }
+
+    public void Dispose()
+    {
+        _keeping.Dispose();
+        _editor.Dispose();
+        _state.Dispose();
+    }
+
+    private StateFolder State => new(_state.File("paneltui"));
+
+    private string[] Journals =>
+        Directory.Exists(State.Root) ? Directory.GetFiles(State.Root, "*.journal", SearchOption.AllDirectories) : [];
+
+    /// <summary>What a later run would find.</summary>
+    private string Kept
+    {
+        get
+        {
+            var journal = Journals.ShouldHaveSingleItem();
+            var copy = File.ReadAllText(journal);
+            File.WriteAllText(journal, copy.Replace($"\"started\":{Owner.Here.Started}", "\"started\":1", StringComparison.Ordinal));
+            return UnsavedWork.Of(State, _editor.File, SourceText.FromString(Shed.Text)).ShouldHaveSingleItem().Text.Text;
+        }
+    }
+}
