@@ -67,7 +67,7 @@ internal sealed class Session
         get
         {
             var draft = Hand is null ? Preview : null;
-            return new Work(Path, OnDisk, (draft ?? Now).Source.Text, _history.StepsFromSaved + (draft is null ? 0 : 1));
+            return new Work(Path, OnDisk, _disk, (draft ?? Now).Source.Text, _history.StepsFromSaved + (draft is null ? 0 : 1));
         }
     }
 

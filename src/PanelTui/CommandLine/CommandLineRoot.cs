@@ -21,9 +21,9 @@ internal static class CommandLineRoot
         {
             return parsed.Invoke(new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false });
         }
-        catch (IOException) when (streams.Out is StreamWriter)
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            // Whoever read our output has gone away, or the disk is full: there is nobody left to tell.
+            Terminal.Parting.Say($"paneltui: the output could not be written: {error.Message}");
             return ExitCode.Unusable;
         }
     }

@@ -15,20 +15,21 @@ internal sealed class Keeping : IDisposable
 
     private readonly Session _session;
     private readonly Journal _journal;
-    private readonly Action<string> _tell;
+    private readonly Action<Action> _onScreen;
     private readonly ITimer _timer;
     private readonly Lock _gate = new();
     private volatile Work _latest;
     private int _isWaiting;
     private bool _hasTold;
+    private string? _seen;
 
     /// <param name="session">Whose work.</param>
     /// <param name="state">Where it is kept.</param>
     /// <param name="clock">Wakes the keeping, and tells when the work was kept.</param>
-    /// <param name="tell">Told once, on any thread, that work cannot be kept.</param>
-    public Keeping(Session session, StateFolder state, TimeProvider clock, Action<string> tell)
+    /// <param name="onScreen">Does something on the thread of the screen.</param>
+    public Keeping(Session session, StateFolder state, TimeProvider clock, Action<Action> onScreen)
     {
-        (_session, _tell) = (session, tell);
+        (_session, _onScreen) = (session, onScreen);
         _journal = new Journal(state, clock);
         _latest = session.Work;
         _timer = clock.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
@@ -81,9 +82,31 @@ internal sealed class Keeping : IDisposable
     private void Write()
     {
         Interlocked.Exchange(ref _isWaiting, 0);
-        if (Now() is not { } trouble || _hasTold) return;
+        var trouble = Now();
+        LookAtTheFile(_latest);
+        if (trouble is null || _hasTold) return;
         _hasTold = true;
-        _tell(trouble);
+        _onScreen(() => _session.Say(trouble));
+    }
+
+    /// <summary>Another program's change is told long before saving asks about it; once for each, and not while a save is under way.</summary>
+    private void LookAtTheFile(Work work)
+    {
+        try
+        {
+            var found = ScheduleFile.Look(work.Schedule);
+            if (found.SameContent(work.Disk) || found.Sha256 == _seen) return;
+            _onScreen(() =>
+            {
+                if (found.SameContent(_session.Work.Disk)) return;
+                _seen = found.Sha256;
+                _session.Say($"{work.Schedule} has been {(found.Exists ? "changed" : "deleted")} by another program; saving will ask what to do");
+            });
+        }
+        catch (FileProblem)
+        {
+            // What is wrong with the file is told at saving.
+        }
     }
 
     private void Clear()

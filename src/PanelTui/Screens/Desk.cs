@@ -23,7 +23,7 @@ internal sealed class Desk : IDisposable
     public Desk(Session session, StateFolder state, TimeProvider clock)
     {
         _session = session;
-        _keeping = new Keeping(session, state, clock, TellLater);
+        _keeping = new Keeping(session, state, clock, OnScreen);
         try
         {
             _lock = EditLock.Take(state, session.Path);
@@ -64,5 +64,5 @@ internal sealed class Desk : IDisposable
         return [new OpenElsewherePage(other)];
     }
 
-    private void TellLater(string trouble) => _running?.Invoke(() => _session.Say(trouble));
+    private void OnScreen(Action action) => _running?.Invoke(action);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.RegularExpressions;
 
 namespace PanelTui.Tests.CommandLine;
@@ -51,6 +52,30 @@ public partial class MannersTests
     [InlineData("zsh")]
     [InlineData("fish")]
     public void Each_shell_has_its_script(string shell) => Ran.Of("completions", shell).Out.ShouldContain("[suggest:");
+
+    [Theory]
+    [InlineData(">/dev/full")]
+    [InlineData(">&-")]
+    public void An_output_that_cannot_be_written_is_told_in_a_sentence(string where)
+    {
+        var (code, error) = Shell($"calc {Shed.Example("packing-shed")} {where}");
+        code.ShouldBe(2);
+        error.ShouldStartWith("paneltui: the output could not be written: ");
+        error.TrimEnd().ShouldNotContain('\n');
+    }
+
+    [Fact]
+    public void A_reader_that_goes_away_is_no_fault() => Shell($"calc {Shed.Example("packing-shed")} | head -1 >/dev/null").ShouldBe((0, ""));
+
+    private static (int Code, string Error) Shell(string line)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "needs a shell");
+        var start = new ProcessStartInfo("/bin/sh", ["-c", $"\"$0\" {line}", Path.Combine(AppContext.BaseDirectory, "paneltui")]) { RedirectStandardError = true };
+        using var program = Process.Start(start)!;
+        var error = program.StandardError.ReadToEnd();
+        program.WaitForExit();
+        return (program.ExitCode, error);
+    }
 
     [Fact]
     public void Info_tells_where_unsaved_work_is_kept() => Ran.Of("info").Out.ShouldContain("unsaved work");

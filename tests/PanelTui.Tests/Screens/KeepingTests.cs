@@ -13,10 +13,9 @@ public sealed class KeepingTests : IDisposable
     private readonly OpenEditor _editor = new();
     private readonly TempFolder _state = new();
     private readonly HandClock _clock = new();
-    private readonly List<string> _told = [];
     private readonly Keeping _keeping;
 
-    public KeepingTests() => _keeping = new Keeping(_editor.Session, State, _clock, _told.Add);
+    public KeepingTests() => _keeping = new Keeping(_editor.Session, State, _clock, action => action());
 
     [Fact]
     public void A_change_wakes_the_keeping_once_within_two_seconds()
@@ -90,12 +89,28 @@ public sealed class KeepingTests : IDisposable
     [Fact]
     public void That_work_cannot_be_kept_is_told_once()
     {
-        using var keeping = new Keeping(_editor.Session, new StateFolder("/proc/none"), _clock, _told.Add);
+        using var keeping = new Keeping(_editor.Session, new StateFolder("/proc/none"), _clock, action => action());
         _editor.Press(Key.D);
         _clock.Ring();
+        _editor.Session.Message.ShouldStartWith("Unsaved work cannot be kept in /proc/none: ");
         _editor.GoTo("2").Press(Key.D);
         _clock.Ring();
-        _told.ShouldHaveSingleItem().ShouldStartWith("Unsaved work cannot be kept in /proc/none: ");
+        _editor.Session.Message.ShouldStartWith("Done: ");
+    }
+
+    [Theory]
+    [InlineData(true, "changed")]
+    [InlineData(false, "deleted")]
+    public void Another_program_s_change_is_told_before_saving_asks(bool exists, string what)
+    {
+        if (exists) File.WriteAllText(_editor.File, Shed.Text + "# theirs\n");
+        else File.Delete(_editor.File);
+        _editor.Press(Key.D);
+        _clock.Ring();
+        _editor.Session.Message.ShouldBe($"{_editor.File} has been {what} by another program; saving will ask what to do");
+        _editor.GoTo("2").Press(Key.D);
+        _clock.Ring();
+        _editor.Session.Message.ShouldStartWith("Done: ", Case.Sensitive, "once is enough");
     }
 
     public void Dispose()
