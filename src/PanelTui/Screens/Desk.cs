@@ -46,6 +46,7 @@ internal sealed class Desk : IDisposable
     /// <summary>Keeps what was not saved, unless the user has been asked, and gives the schedule free.</summary>
     public void End(Ending ending)
     {
+        _running = null;
         _keeping.End(ending);
         _lock?.Dispose();
     }
