@@ -53,6 +53,7 @@ def main():
     probe.sample = sample
     probe.classify = lambda path, old, new: classify(path, old, profile.edited(old))
     probe.FAULTS["kill -9 during save"] = lambda p: probe.kill_sweep(p, n=40, mb=1)
+    probe.FAULTS["matrix"] = probe.syscall_crash_matrix
     for name in sys.argv[3:] or probe.FAULTS:
         try:
             result = probe.FAULTS[name](profile)

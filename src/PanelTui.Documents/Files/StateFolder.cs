@@ -28,8 +28,17 @@ public sealed record StateFolder(string Root)
     /// <exception cref="FileProblem">The path can be no file.</exception>
     public string Of(string schedule)
     {
-        var real = Encoding.UTF8.GetBytes(SaveTarget.Of(schedule).Path);
+        var real = Encoding.UTF8.GetBytes(Real(SaveTarget.Of(schedule).Path));
         return Path.Combine(Root, "recovery", Convert.ToHexStringLower(SHA256.HashData(real))[..32]);
+    }
+
+    // Every folder on the way may be a link, too; one that leads nowhere stays as it is written.
+    private static string Real(string path)
+    {
+        if (Path.GetDirectoryName(path) is not { } above) return path;
+        var folder = new DirectoryInfo(Real(above));
+        var target = folder.LinkTarget is null ? null : folder.ResolveLinkTarget(returnFinalTarget: true);
+        return Path.Combine(target is null ? folder.FullName : Real(target.FullName), Path.GetFileName(path));
     }
 
     /// <summary>Makes a folder that nobody else can look into.</summary>

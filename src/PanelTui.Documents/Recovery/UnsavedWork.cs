@@ -49,8 +49,8 @@ public sealed record UnsavedWork(Owner Owner, SourceText Began, SourceText Text,
         var aside = Path.Combine(folder, $"{Recovery.Journal.NumberOf(Journal)}-{Guid.NewGuid().ToString("N")[..6]}-{Path.GetFileName(schedule)}");
         ScheduleFile.Save(aside, Text, DiskState.Missing);
         Forget();
-        foreach (var old in new DirectoryInfo(folder).GetFiles($"*-{Path.GetFileName(schedule)}").OrderByDescending(file => file.LastWriteTimeUtc).Skip(KeptAside))
-            old.Delete();
+        var all = new DirectoryInfo(folder).GetFiles($"*-{Path.GetFileName(schedule)}");
+        foreach (var old in all.OrderByDescending(file => file.LastWriteTimeUtc).Skip(KeptAside)) old.Delete();
         return aside;
     }
 

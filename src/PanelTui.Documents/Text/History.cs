@@ -27,7 +27,9 @@ public sealed class History(string text)
     /// <summary>Whether the present version is the one on disk; undoing back to it makes this true again.</summary>
     public bool IsSaved => Version == _saved;
 
-    /// <summary>How many steps, done or undone, lie between the saved version and the present one.</summary>
+    /// <summary>
+    /// How many steps, done or undone, lie between the saved version and the present one; all that are done where no step leads back to it.
+    /// </summary>
     public int StepsFromSaved =>
         IsSaved ? 0
         : _undone.Any(step => step.Version == _saved) ? _undone.TakeWhile(step => step.Version != _saved).Count() + 1

@@ -20,6 +20,7 @@ internal sealed class Keeping : IDisposable
     private readonly Lock _gate = new();
     private volatile Work _latest;
     private int _isWaiting;
+    private volatile bool _isOver;
     private bool _hasTold;
     private string? _seen;
 
@@ -44,7 +45,7 @@ internal sealed class Keeping : IDisposable
             try
             {
                 var work = _latest;
-                _journal.Keep(work.Schedule, work.OnDisk, work.Text, work.Changes);
+                if (!_isOver) _journal.Keep(work.Schedule, work.OnDisk, work.Text, work.Changes);
                 return null;
             }
             catch (FileProblem problem)
@@ -58,7 +59,7 @@ internal sealed class Keeping : IDisposable
     public void End(Ending ending)
     {
         if (ending.Cause == EndingCause.Quit)
-            Clear();
+            Finish(_journal.Clear);
         else if (!_latest.IsSaved)
             ending.Note = Now() ?? $"The changes that were not saved are kept: 'paneltui {_latest.Schedule}' offers them.";
     }
@@ -67,7 +68,7 @@ internal sealed class Keeping : IDisposable
     {
         _session.Changed -= Touch;
         _timer.Dispose();
-        _journal.Dispose();
+        Finish(_journal.Dispose);
     }
 
     /// <summary>Called after every key: looks whether there is something new to keep, and no more.</summary>
@@ -82,6 +83,7 @@ internal sealed class Keeping : IDisposable
     private void Write()
     {
         Interlocked.Exchange(ref _isWaiting, 0);
+        if (_isOver) return;
         var trouble = Now();
         LookAtTheFile(_latest);
         if (trouble is null || _hasTold) return;
@@ -109,8 +111,13 @@ internal sealed class Keeping : IDisposable
         }
     }
 
-    private void Clear()
+    /// <summary>Waits for a write under way; a timer that rings afterwards writes nothing more.</summary>
+    private void Finish(Action last)
     {
-        lock (_gate) _journal.Clear();
+        lock (_gate)
+        {
+            _isOver = true;
+            last();
+        }
     }
 }

@@ -17,7 +17,9 @@ internal sealed class ChangedUnderneathPage(LoadedFile theirs) : QuestionPage
 
     protected override ImmutableArray<Answer> Answers =>
     [
-        new Answer(Key.W, "w", "save elsewhere", "Save your version under another name; the file stays as that program left it", editor => editor.Open(new ElsewhereForm(editor.Session.Path))),
+        new Answer(
+            Key.W, "w", "save elsewhere", "Save your version under another name; the file stays as that program left it",
+            editor => editor.Open(new ElsewhereForm(editor.Session.Path))),
         .. _theirs.Schedule is null ? Array.Empty<Answer>()
             : [new Answer(Key.R, "r", "reload", "Reload what that program wrote; u brings your version back", editor => editor.Session.Reload(theirs))],
         new Answer(Key.B, "b", "back", "Back to the editor; nothing is written", editor => editor.Session.Say("Not saved")),

@@ -27,7 +27,9 @@ internal sealed class UnsavedWorkPage(UnsavedWork work, Keeping keeping, TimeZon
         .. _wanted.Schedule is null ? Array.Empty<Answer>()
             : [new Answer(Key.T, "t", "take it up", "Take it up: it is in the editor then, unsaved; u takes it out again", TakeUp)],
         new Answer(Key.K, "k", "keep the file's", "Keep what the file has; the unsaved work is put aside as a file of its own", PutAside),
-        new Answer(Key.L, "l", "later", "Decide later: it is offered again at the next start", editor => editor.Session.Say("The unsaved work is still there; it is offered again at the next start")),
+        new Answer(
+            Key.L, "l", "later", "Decide later: it is offered again at the next start",
+            editor => editor.Session.Say("The unsaved work is still there; it is offered again at the next start")),
     ];
 
     protected override IEnumerable<TextRun> Facts(Session session)

@@ -46,6 +46,7 @@ internal sealed class Desk : IDisposable
     /// <summary>Keeps what was not saved, unless the user has been asked, and gives the schedule free.</summary>
     public void End(Ending ending)
     {
+        _running = null;
         _keeping.End(ending);
         _lock?.Dispose();
     }
@@ -59,7 +60,11 @@ internal sealed class Desk : IDisposable
     private ImmutableArray<Page> Questions(StateFolder state, TimeProvider clock)
     {
         if (_lock!.Other is not { } other)
-            return [.. UnsavedWork.Of(state, _session.Path, _session.OnDisk).Reverse().Select(work => new UnsavedWorkPage(work, _keeping, clock.LocalTimeZone))];
+        {
+            var found = UnsavedWork.Of(state, _session.Path, _session.OnDisk);
+            return [.. found.Reverse().Select(work => new UnsavedWorkPage(work, _keeping, clock.LocalTimeZone))];
+        }
+
         _session.WhyNoEdit = $"{Path.GetFileName(_session.Path)} is open in another editor ({other}), and here to look only";
         return [new OpenElsewherePage(other)];
     }

@@ -58,6 +58,22 @@ public class EditLockTests : TestFolder
     }
 
     [Fact]
+    public void A_folder_reached_by_another_way_is_the_same_folder()
+    {
+        Directory.CreateDirectory(PathOf("real/deep"));
+        Directory.CreateSymbolicLink(PathOf("link"), PathOf("real"));
+        State.Of(PathOf("link/deep/a.yaml")).ShouldBe(State.Of(PathOf("real/deep/a.yaml")));
+    }
+
+    [Fact]
+    public void A_folder_that_links_to_itself_breaks_nothing()
+    {
+        File.CreateSymbolicLink(PathOf("x"), PathOf("y"));
+        File.CreateSymbolicLink(PathOf("y"), PathOf("x"));
+        Should.Throw<FileProblem>(() => EditLock.Take(State, PathOf("x/a.yaml")));
+    }
+
+    [Fact]
     public void Without_a_folder_to_write_there_is_a_sentence() =>
         Should.Throw<FileProblem>(() => EditLock.Take(new StateFolder("/proc/none"), Schedule)).Message.ShouldEndWith("Save often.");
 

@@ -22,6 +22,30 @@ public class HistoryTests
             && !history.CanRedo && history.CanUndo;
     });
 
+    [Theory]
+    [InlineData("", 0)]
+    [InlineData("+", 1)]
+    [InlineData("++", 2)]
+    [InlineData("++-", 1)]
+    [InlineData("++S+", 1)]
+    [InlineData("++S--", 2)]
+    [InlineData("++S-", 1)]
+    [InlineData("++S-+", 2)]
+    [InlineData("++S--r", 1)]
+    public void The_steps_from_the_saved_version_are_counted_both_ways(string walk, int steps)
+    {
+        var history = new History("");
+        foreach (var (step, number) in walk.Select((step, number) => (step, number)))
+        {
+            if (step == '+') history.Make(TextChange.Between("", history.Text, $"{history.Text}{number}"));
+            else if (step == '-') history.Undo();
+            else if (step == 'r') history.Redo();
+            else history.MarkSaved();
+        }
+
+        history.StepsFromSaved.ShouldBe(steps);
+    }
+
     [Fact]
     public void Undoing_back_to_the_saved_version_is_saved_again()
     {

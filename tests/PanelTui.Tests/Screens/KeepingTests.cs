@@ -87,6 +87,15 @@ public sealed class KeepingTests : IDisposable
     }
 
     [Fact]
+    public void What_the_user_has_given_up_is_not_written_by_a_timer_that_rings_late()
+    {
+        _editor.Press(Key.D);
+        _keeping.End(new Ending(EndingCause.Quit));
+        _clock.Ring();
+        Journals.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void That_work_cannot_be_kept_is_told_once()
     {
         using var keeping = new Keeping(_editor.Session, new StateFolder("/proc/none"), _clock, action => action());
