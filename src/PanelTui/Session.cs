@@ -185,6 +185,18 @@ internal sealed class Session
         Say("Reloaded; u brings your version back");
     }
 
+    /// <summary>Takes a text made of ours and of what is on disk now, as one step of undo; a refusal where it is no schedule.</summary>
+    public string? TakeMerge(LoadedFile theirs, SourceText merged)
+    {
+        if (Snapshot.Of(merged).Assessment is null) return "together they cannot be read as a schedule: settle it another way, or save elsewhere";
+        (_disk, OnDisk) = (theirs.State, theirs.Source);
+        Replace("merge with what another program wrote", merged.Text);
+        if (Now.Source.Text == theirs.Source.Text) _history.MarkSaved();
+        else _history.MarkNoneSaved();
+        Say("Merged: look at it, then save; u brings your version back");
+        return null;
+    }
+
     /// <summary>Writes the file; nothing on success, else the reason. The work stays in the editor either way.</summary>
     public FileProblem? Save(string? elsewhere = null) =>
         elsewhere is null ? Save(Path, _disk) : Save(elsewhere, DiskState.Missing);

@@ -3,6 +3,8 @@ namespace PanelTui.Documents.Text;
 /// <summary>The open text with every step that led to it. Holds the steps' splices, not copies of the text.</summary>
 public sealed class History(string text)
 {
+    private const int NoVersion = -1;
+
     private readonly Stack<Step> _done = [];
     private readonly Stack<Step> _undone = [];
     private int _newest;
@@ -32,10 +34,14 @@ public sealed class History(string text)
     /// </summary>
     public int StepsFromSaved =>
         IsSaved ? 0
+        : _saved == NoVersion ? _done.Count
         : _undone.Any(step => step.Version == _saved) ? _undone.TakeWhile(step => step.Version != _saved).Count() + 1
         : _done.TakeWhile(step => step.Version != _saved).Count();
 
     public void MarkSaved() => _saved = Version;
+
+    /// <summary>No version, done or undone, is on disk any more: another program's is.</summary>
+    public void MarkNoneSaved() => _saved = NoVersion;
 
     /// <summary>Makes the change and forgets what could be redone. A change that changes nothing is no step.</summary>
     public void Make(TextChange change)

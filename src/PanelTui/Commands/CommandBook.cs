@@ -26,6 +26,7 @@ internal static class CommandBook
         new WhyCommand(),
         new NextFindingCommand(),
         new FindingsCommand(),
+        new ChangesCommand(),
         new BalanceCommand(),
         new RemoveCommand(),
         new LoadsCommand(),

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using PanelTui.Commands;
 using PanelTui.Documents;
 using PanelTui.Documents.Files;
+using PanelTui.Documents.Merging;
 using PanelTui.Editing;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
@@ -17,6 +19,8 @@ internal sealed class ChangedUnderneathPage(LoadedFile theirs) : QuestionPage
 
     protected override ImmutableArray<Answer> Answers =>
     [
+        .. _theirs.Schedule is null ? Array.Empty<Answer>()
+            : [new Answer(Key.M, "m", "merge", "Merge: both changes together; what was changed on both sides is settled one by one", Merge)],
         new Answer(
             Key.W, "w", "save elsewhere", "Save your version under another name; the file stays as that program left it",
             editor => editor.Open(new ElsewhereForm(editor.Session.Path))),
@@ -24,6 +28,15 @@ internal sealed class ChangedUnderneathPage(LoadedFile theirs) : QuestionPage
             : [new Answer(Key.R, "r", "reload", "Reload what that program wrote; u brings your version back", editor => editor.Session.Reload(theirs))],
         new Answer(Key.B, "b", "back", "Back to the editor; nothing is written", editor => editor.Session.Say("Not saved")),
     ];
+
+    private void Merge(IEditor editor)
+    {
+        var session = editor.Session;
+        var merge = ScheduleMerge.Of(session.OnDisk, session.Now.Source, theirs.Source);
+        if (merge.WhyNot is { } why) session.Say($"Not merged: {why}");
+        else if (!merge.IsClean) editor.Open(new SettlePage(merge, theirs));
+        else if (session.TakeMerge(theirs, merge.Settled()) is { } refusal) session.Say($"Not merged: {refusal}");
+    }
 
     protected override IEnumerable<TextRun> Facts(Session session)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Documents;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 
@@ -61,10 +62,13 @@ internal static class EditorRows
     public static IEnumerable<TextRun> Lines(string sentence, int columns, Tone tone) =>
         Wrapped.Of(DisplayText.Clean(sentence), columns - 2).Select(line => new TextRun($" {line}", tone));
 
+    /// <summary>What would be lost, as far as it can be said in a line or two.</summary>
+    private static string Unsaved(Session session) => string.Join("; ", WouldChange.Lines(Snapshot.Of(session.OnDisk), session.Now));
+
     /// <summary>What there is to say: of the hand, of the last key, or of the circuit under the cursor.</summary>
     private static IEnumerable<TextRun> Message(Session session, EditorMode mode, int columns)
     {
-        if (mode == EditorMode.Leaving) return Lines("Not saved yet. Leave?", columns, Tone.Warning);
+        if (mode == EditorMode.Leaving) return Lines($"Not saved yet. Leave? {Unsaved(session)}", columns, Tone.Warning);
         if (session.Hand is { } hand) return Lines(hand.Message, columns, hand.Plan.WhyNot is null ? Tone.Plain : Tone.Warning);
         if (session.Message.Length > 0) return Lines(session.Message, columns, Tone.Plain);
         var here = session.Here?.Spaces.ToList();

@@ -17,7 +17,6 @@ namespace PanelTui.Screens;
 internal sealed class EditorScreen : Runnable, IEditor
 {
     private const int WheelRows = 3;
-
     private readonly RunsView _title = new();
     private readonly RunsView _face = new() { CanFocus = true };
     private readonly RunsView _figures = new();

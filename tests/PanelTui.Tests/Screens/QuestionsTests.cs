@@ -146,6 +146,44 @@ public class QuestionsTests
         editor.Session.IsSaved.ShouldBeFalse();
     }
 
+    [Fact]
+    public void Both_programs_changes_are_merged_and_saved_when_the_user_has_looked()
+    {
+        using var editor = ChangedUnderneath();
+        editor.Press(Key.S.WithCtrl, Key.M).Screen.ShouldContain("Merged: look at it, then save");
+        editor.Session.IsSaved.ShouldBeFalse();
+        editor.OnDisk.ShouldBe(Theirs);
+        editor.Session.Schedule.Circuits.ShouldNotContain(circuit => circuit.Id == "lights", "it was removed here");
+        editor.Press(Key.S.WithCtrl).OnDisk.ShouldBe(editor.Session.Now.Source.Text);
+        editor.Session.IsSaved.ShouldBeTrue();
+        editor.Press(Key.U).Session.IsSaved.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void What_was_changed_on_both_sides_is_settled_one_by_one()
+    {
+        using var editor = new OpenEditor();
+        editor.GoTo("2").Press(Key.Enter, Key.Tab).Type("25 A").Press(Key.Enter);
+        File.WriteAllText(editor.File, Shed.Text.Replace("name: Well pump, breaker: 20 A", "name: Well pump, breaker: 30 A", StringComparison.Ordinal));
+        editor.Press(Key.S.WithCtrl, Key.M);
+        Golden.ShouldMatch(editor.Screen, "settle-80x24");
+        editor.Press(Key.T).Screen.ShouldContain("1 of 1 are not settled yet");
+        editor.Press(Key.O, Key.T).Session.Schedule.Circuits[1].Breaker.Rating.Value.ShouldBe(30);
+        editor.Press(Key.U).Session.Schedule.Circuits[1].Breaker.Rating.Value.ShouldBe(25);
+        editor.Session.IsSaved.ShouldBeFalse();
+    }
+
+    [Fact]
+    public void What_changed_since_the_last_save_is_a_list_of_facts()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.V).Screen.ShouldContain("Nothing.");
+        editor.Press(Key.Esc, Key.D, Key.V);
+        Golden.ShouldMatch(editor.Screen, "changes-80x24");
+        editor.Press(Key.CursorRight).Screen.ShouldContain("git has no last commit of this file");
+        editor.Press(Key.Esc, Key.Q).Screen.ShouldContain("Not saved yet. Leave? Shed lights");
+    }
+
     private static DeskEditor WithUnsavedWork() => new((desk, path) => desk.Leave(path, Wanted));
 
     private static OpenEditor ChangedUnderneath()
