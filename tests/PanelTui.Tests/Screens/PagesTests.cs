@@ -1,3 +1,4 @@
+using PanelTui.Commands;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Tests.Screens;
@@ -66,6 +67,16 @@ public class PagesTests
         using var editor = OnExample("packing-shed");
         editor.Press(Key.Y).Resize(30, 8).Resize(60, 18).Press(Key.End).Resize(200, 60).Press(Key.PageUp);
         editor.Screen.ShouldContain("Why connected");
+    }
+
+    [Fact]
+    public void Help_tells_how_things_are_done_by_keys_that_there_are()
+    {
+        using var editor = OnExample("packing-shed");
+        Golden.ShouldMatch(editor.Press(new Key('?'), Key.CursorRight).Screen, "how-to-80x24");
+        var keys = CommandBook.All.Select(command => command.KeyName).ToHashSet();
+        foreach (var named in PanelTui.Pages.Guide.Tasks.SelectMany(task => task.How.Split('`').Where((_, at) => at % 2 == 1)).Where(named => !named.StartsWith("paneltui", StringComparison.Ordinal)))
+            keys.ShouldContain(named);
     }
 
     private static OpenEditor OnExample(string name) => new(File.ReadAllText(Shed.Example(name)));
