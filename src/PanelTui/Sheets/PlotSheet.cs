@@ -3,7 +3,7 @@ using PanelTui.Engine;
 
 namespace PanelTui.Sheets;
 
-/// <summary>What each leg carries, as bars: connected, calculated, and in each scenario against the source's limit.</summary>
+/// <summary>What each leg carries, as bars: connected, calculated, and in each scenario against the source's limit; then how long a battery lasts.</summary>
 internal static class PlotSheet
 {
     private const double Width = 520;
@@ -16,7 +16,7 @@ internal static class PlotSheet
     public static Sheet Of(Assessment assessment)
     {
         ImmutableArray<LegBar> bars = [.. LegBar.Of(assessment)];
-        var drawing = Draw(bars);
+        var drawing = Draw(bars, assessment);
         var rows = bars.Select(bar => Row(bar));
         return new Sheet(
             $"Leg loads: {PanelWords.NameOf(assessment.Schedule.Panel)}",
@@ -30,7 +30,7 @@ internal static class PlotSheet
     private static ImmutableArray<Column> Shown =>
         [new("What", Wraps: true), new("Leg"), new("Value", Align.Right), new("Unit"), new("Limit", Align.Right)];
 
-    private static Drawing Draw(ImmutableArray<LegBar> bars)
+    private static Drawing Draw(ImmutableArray<LegBar> bars, Assessment assessment)
     {
         var sketch = new Sketch();
         var y = 4.0;
@@ -48,7 +48,8 @@ internal static class PlotSheet
             y += 8;
         }
 
-        return sketch.Done("Leg loads as bars", Width, y + 4);
+        y = CourseChart.Draw(sketch, y, assessment);
+        return sketch.Done("Leg loads as bars, and the charge of the battery over three days", Width, y + 4);
     }
 
     private static void Bar(Sketch sketch, double y, LegBar bar, double most)
