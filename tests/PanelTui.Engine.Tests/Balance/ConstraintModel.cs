@@ -83,7 +83,7 @@ internal sealed class ConstraintModel
     private void AddLegs()
     {
         var system = _schedule.Panel.System;
-        var total = (long)(Scale * BalanceGauge.Rows(_schedule, BalanceBy.Connected)[0].Sum());
+        var total = (long)decimal.Round(Scale * BalanceGauge.Rows(_schedule, BalanceBy.Connected)[0].Sum());
         foreach (var leg in system.Legs)
         {
             var load = LinearExpr.Sum(
@@ -98,5 +98,5 @@ internal sealed class ConstraintModel
     }
 
     private long PartOn(Circuit circuit, Leg leg) =>
-        (long)(Scale * BalanceGauge.Rows(_schedule with { Circuits = [circuit with { Ordinal = 0 }] }, BalanceBy.Connected)[0][(int)leg]);
+        (long)decimal.Round(Scale * BalanceGauge.Rows(_schedule with { Circuits = [circuit with { Ordinal = 0 }] }, BalanceBy.Connected)[0][(int)leg]);
 }
