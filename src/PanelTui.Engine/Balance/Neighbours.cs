@@ -41,7 +41,10 @@ internal static class Neighbours
 
     private static bool AreJoined(Circuit one, Circuit other) =>
         ShareNeutral(one, other)
-        || (one is { Tied: true, Breaker.Poles: 1 } && other is { Tied: true, Breaker.Poles: 1 } && Meet(one.Space, other.Space));
+        || (IsTiedAlone(one) && IsTiedAlone(other) && Meet(one.Space, other.Space));
+
+    /// <summary>With a shared neutral the tie reaches those that share it, not another pair that happens to sit beside them.</summary>
+    private static bool IsTiedAlone(Circuit circuit) => circuit is { Tied: true, Breaker.Poles: 1, Multiwire: null };
 
     private static bool ShareNeutral(Circuit one, Circuit other) =>
         one is { Multiwire: not null, IsSpare: false } && !other.IsSpare && one.Multiwire == other.Multiwire;
