@@ -27,6 +27,7 @@ internal static class CommandBook
         new NextFindingCommand(),
         new FindingsCommand(),
         new ChangesCommand(),
+        new RunCommand(),
         new BalanceCommand(),
         new RemoveCommand(),
         new LoadsCommand(),

@@ -16,6 +16,7 @@ internal static class Guide
         ("Ask why", "`y`, then the arrows, or click a figure. Each step has its value and section."),
         ("See what is wrong", "`f` goes to the next finding, `F` lists all with what to do."),
         ("Balance the legs", "`b` lists the fewest moves to the best balance; Enter shows a plan before it is taken."),
+        ("Try it on standby", "`x`: switch circuits off and on, see each leg against its limits, what can start, one unit alone, and the hours."),
         ("See what changed", "`v`: since the last save, and since the last commit in git."),
         ("Print", "`P` looks at the door directory, labels, signs, load sheet, diagram and parts; `paneltui print` writes them."),
         ("Take back", "`u` takes back, `r` does it again, as far as you like."),
