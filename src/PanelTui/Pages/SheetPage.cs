@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using PanelTui.Commands;
+using PanelTui.Editing;
 using PanelTui.Sheets;
 using PanelTui.Sheets.Formats;
+using Terminal.Gui.Input;
 
 namespace PanelTui.Pages;
 
@@ -10,6 +13,11 @@ internal sealed class SheetPage : Page
     private int _kind;
 
     public override bool CanTurn => true;
+
+    public override ImmutableArray<EditorCommand> Commands =>
+    [
+        new PageCommand("w", "Write this sheet to a file", (editor, _) => editor.Open(new SheetForm(Kind, editor.Session.Path)), Key.W) { Word = "write" },
+    ];
 
     public override string Title(Session session)
     {
@@ -22,7 +30,7 @@ internal sealed class SheetPage : Page
 
     public override string Detail(Session session, int chosen) => session.Message.Length > 0
         ? session.Message
-        : $"To write it: paneltui print {Kind.Name} {Path.GetFileName(session.Path)} -o {Kind.Name}.pdf";
+        : $"w writes it to a file, as does paneltui print {Kind.Name} {Path.GetFileName(session.Path)} -o {Kind.Name}.pdf";
 
     public override void Turn(Session session, int by)
     {

@@ -29,4 +29,15 @@ public class SheetPageTests
             editor.Press(Key.CursorRight);
         }
     }
+
+    [Fact]
+    public void A_sheet_is_written_from_the_editor_and_over_no_file()
+    {
+        using var editor = new OpenEditor(File.ReadAllText(Shed.Example("packing-shed")));
+        var file = Path.Combine(Path.GetDirectoryName(editor.File)!, "directory.pdf");
+        editor.Press(Key.P.WithShift, Key.W, Key.Enter).Session.Message.ShouldBe($"Wrote {file}");
+        File.ReadAllBytes(file)[..5].ShouldBe("%PDF-"u8.ToArray());
+        editor.Press(Key.W, Key.Enter).Screen.ShouldContain("exists already");
+        editor.Press(Key.End).Type("x").Press(Key.Enter).Screen.ShouldContain("ends in no");
+    }
 }
