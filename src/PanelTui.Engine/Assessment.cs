@@ -45,13 +45,20 @@ public sealed record Assessment
     /// <summary>The findings that the schedule accepts, each with its reason.</summary>
     public ImmutableArray<AcceptedFinding> Accepted => Judgement.Accepted;
 
+    /// <summary>
+    /// How every figure of this schedule came about: those of the panel, of each scenario, then of each circuit; worked
+    /// out anew when asked.
+    /// </summary>
+    public ImmutableArray<Derivation> Derivations => [.. Names.Distinct().Select(Why).OfType<Derivation>()];
+
     /// <summary>The names of the figures that <see cref="Why"/> answers for this schedule.</summary>
-    public ImmutableArray<string> Figures =>
+    public ImmutableArray<string> Figures => [.. Derivations.Select(derivation => derivation.Figure)];
+
+    private IEnumerable<string> Names =>
     [
-        .. FigureNames.All.Where(figure => Why(figure) is not null),
-        .. Scenarios.SelectMany(run => FigureNames.OfScenarios.Select(figure => FigureNames.OfScenario(figure, run.Name)))
-            .Where(figure => Why(figure) is not null).Distinct(),
-        .. Branches.Select(branch => FigureNames.Branch(branch.Circuit.Space)).Distinct(),
+        .. FigureNames.All,
+        .. Scenarios.SelectMany(run => FigureNames.OfScenarios.Select(figure => FigureNames.OfScenario(figure, run.Name))),
+        .. Branches.Select(branch => FigureNames.Branch(branch.Circuit.Space)),
     ];
 
     public static Assessment Of(Schedule schedule)

@@ -9,7 +9,7 @@ internal static class AssessedFile
     public static Assessment? Read(string file, Streams streams)
     {
         var input = ScheduleInput.Read(file, streams);
-        if (input.Problem is { } problem) streams.Error.WriteLine(problem);
+        if (input.Problem is { } problem) streams.Refuse(problem);
         if (input.Snapshot is not { } snapshot) return null;
         if (snapshot.Assessment is { } assessment) return assessment;
         foreach (var wrong in snapshot.Diagnostics.Where(wrong => wrong.IsError))

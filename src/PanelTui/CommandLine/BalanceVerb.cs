@@ -54,21 +54,13 @@ internal sealed class BalanceVerb : Verb
 
     private static int Run(BalanceRequest wanted, Streams streams)
     {
-        if (wanted.WhyNot is { } refused) return Refuse(refused, streams);
-        var input = ScheduleInput.Read(wanted.File!, streams);
-        if (input.Problem is { } problem) return Refuse(problem, streams);
-        if (input.Snapshot!.Assessment is not { } assessment)
-        {
-            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.IsError))
-                streams.Error.WriteLine(CheckReport.Line(input.Name, input.Snapshot, wrong));
-            return ExitCode.Unusable;
-        }
-
-        if (BalanceGauge.WhyNot(assessment.Schedule, wanted.By) is { } reason) return Refuse($"paneltui: {reason}", streams);
+        if (wanted.WhyNot is { } refused) return streams.Refuse(refused);
+        if (AssessedFile.Read(wanted.File!, streams) is not { } assessment) return ExitCode.Unusable;
+        if (BalanceGauge.WhyNot(assessment.Schedule, wanted.By) is { } reason) return streams.Refuse($"paneltui: {reason}");
         var frontier = Search(assessment.Schedule, wanted);
         var plan = frontier.AtMost(wanted.Moves ?? int.MaxValue);
         var refusal = wanted.Write ? BalanceWriting.Write(wanted.File!, frontier, plan) : null;
-        if (refusal is not null) return Refuse(refusal, streams);
+        if (refusal is not null) return streams.Refuse(refusal);
         if (wanted.AsJson) streams.Out.WriteLine(BalanceJson.Of(frontier, plan));
         else foreach (var line in Lines(frontier, plan, wanted)) streams.Out.WriteLine(line);
         return ExitCode.Clean;
@@ -88,11 +80,5 @@ internal sealed class BalanceVerb : Verb
     {
         using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(wanted.Seconds));
         return BalanceSearch.Of(schedule, wanted.By, null, stop.Token);
-    }
-
-    private static int Refuse(string reason, Streams streams)
-    {
-        streams.Error.WriteLine(DisplayText.Clean(reason));
-        return ExitCode.Unusable;
     }
 }

@@ -42,29 +42,12 @@ internal sealed class CalcVerb : Verb
         command.Add(file);
         command.Add(json);
         command.Add(why);
-        command.SetAction(parsed => Calculate(
-            parsed.GetRequiredValue(file),
-            assessment => parsed.GetValue(why) is { } figure ? Why(assessment, figure, streams) : All(assessment, parsed.GetValue(json), streams),
-            streams));
-    }
-
-    private static int Calculate(string file, Func<Assessment, int> print, Streams streams)
-    {
-        var input = ScheduleInput.Read(file, streams);
-        if (input.Problem is { } problem)
+        command.SetAction(parsed => AssessedFile.Read(parsed.GetRequiredValue(file), streams) switch
         {
-            streams.Error.WriteLine(problem);
-            return ExitCode.Unusable;
-        }
-
-        if (input.Snapshot!.Assessment is not { } assessment)
-        {
-            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.IsError))
-                streams.Error.WriteLine(CheckReport.Line(input.Name, input.Snapshot, wrong));
-            return ExitCode.Unusable;
-        }
-
-        return print(assessment);
+            null => ExitCode.Unusable,
+            var assessment when parsed.GetValue(why) is { } figure => Why(assessment, figure, streams),
+            var assessment => All(assessment, parsed.GetValue(json), streams),
+        });
     }
 
     private static int All(Assessment assessment, bool asJson, Streams streams)
@@ -79,9 +62,8 @@ internal sealed class CalcVerb : Verb
         if (assessment.Why(figure) is not { } derivation)
         {
             var known = assessment.Figures;
-            streams.Error.WriteLine(DisplayText.Clean(
-                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)}. The figures are {string.Join(", ", known)}."));
-            return ExitCode.Unusable;
+            return streams.Refuse(
+                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)}. The figures are {string.Join(", ", known)}.");
         }
 
         foreach (var line in DerivationText.Of(derivation)) streams.Out.WriteLine(line);

@@ -49,12 +49,7 @@ internal sealed class DiffVerb : Verb
     private static int Compare(string[] named, Func<ScheduleChanges, IEnumerable<string>> print, Streams streams)
     {
         var (old, now) = VersionInput.Of(named, streams);
-        if ((ProblemOf(old) ?? ProblemOf(now)) is { } problem)
-        {
-            streams.Error.WriteLine(DisplayText.Clean(problem));
-            return ExitCode.Unusable;
-        }
-
+        if ((ProblemOf(old) ?? ProblemOf(now)) is { } problem) return streams.Refuse(problem);
         var changes = ScheduleChanges.Between(old.Snapshot!, now.Snapshot!);
         foreach (var line in print(changes)) streams.Out.WriteLine(line);
         return changes.AreNone ? ExitCode.Clean : Differ;

@@ -15,16 +15,8 @@ internal sealed class PrintRun(Streams streams)
 
     public int Of(PrintOrder order)
     {
-        if (Misunderstood(order) is { } problem) return Refuse(problem);
-        var input = ScheduleInput.Read(order.File, streams);
-        if (input.Problem is { } unreadable) return Refuse(unreadable);
-        if (input.Snapshot!.Assessment is not { } assessment)
-        {
-            foreach (var wrong in input.Snapshot.Diagnostics.Where(wrong => wrong.IsError))
-                streams.Error.WriteLine(CheckReport.Line(input.Name, input.Snapshot, wrong));
-            return ExitCode.Unusable;
-        }
-
+        if (Misunderstood(order) is { } problem) return streams.Refuse(problem);
+        if (AssessedFile.Read(order.File, streams) is not { } assessment) return ExitCode.Unusable;
         var choices = new SheetChoices(Paper.All.First(paper => paper.Name == order.Paper), order.Tape);
         return order.What == Everything ? All(order, assessment, choices) : One(order, assessment, choices);
     }
@@ -59,7 +51,7 @@ internal sealed class PrintRun(Streams streams)
             _ => SheetFormat.Text,
         };
         if (format.Write(kind.Make(assessment, choices), choices) is not { } bytes)
-            return Refuse($"paneltui: there is no {format.Name} of {kind.Name}: csv is for lists, svg for pictures.");
+            return streams.Refuse($"paneltui: there is no {format.Name} of {kind.Name}: csv is for lists, svg for pictures.");
         return order.Output is { } output ? ToFile(output, bytes, order.Force) : ToStandardOutput(bytes, format);
     }
 
@@ -71,7 +63,7 @@ internal sealed class PrintRun(Streams streams)
             return ExitCode.Clean;
         }
 
-        if (streams.Raw is not { } raw) return Refuse($"paneltui: {format.Name} is not for a terminal: name a file with -o.");
+        if (streams.Raw is not { } raw) return streams.Refuse($"paneltui: {format.Name} is not for a terminal: name a file with -o.");
         using var stream = raw();
         stream.Write(bytes);
         return ExitCode.Clean;
@@ -79,7 +71,7 @@ internal sealed class PrintRun(Streams streams)
 
     private int ToFile(string path, byte[] bytes, bool force)
     {
-        if (OutputFile.Write(path, bytes, force) is { } problem) return Refuse(problem);
+        if (OutputFile.Write(path, bytes, force) is { } problem) return streams.Refuse(problem);
         streams.Out.WriteLine(DisplayText.Clean($"Wrote {path}."));
         return ExitCode.Clean;
     }
@@ -89,14 +81,14 @@ internal sealed class PrintRun(Streams streams)
     {
         var files = SheetKind.All.SelectMany(kind => Files(kind, order, assessment, choices)).ToList();
         if (!order.Force && files.Find(file => Path.Exists(file.Path)) is { Path: { } existing })
-            return Refuse($"{existing} exists already; nothing was written. --force overwrites.");
+            return streams.Refuse($"{existing} exists already; nothing was written. --force overwrites.");
         try
         {
             Directory.CreateDirectory(order.Output!);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return Refuse($"{order.Output} is no folder to write in: {problem.Message}");
+            return streams.Refuse($"{order.Output} is no folder to write in: {problem.Message}");
         }
 
         return files.Max(file => ToFile(file.Path, file.Bytes, order.Force));
@@ -112,11 +104,5 @@ internal sealed class PrintRun(Streams streams)
             if (format.Write(sheet, choices) is { } bytes)
                 yield return (Path.Combine(order.Output!, kind.Name + format.Endings[0]), bytes);
         }
-    }
-
-    private int Refuse(string problem)
-    {
-        streams.Error.WriteLine(DisplayText.Clean(problem));
-        return ExitCode.Unusable;
     }
 }

@@ -42,8 +42,7 @@ internal sealed class RulesVerb : Verb
         if (name is not null && RuleBook.Find(name) is null)
         {
             var hint = DidYouMean.Hint(name, RuleBook.All.Select(rule => rule.Name));
-            streams.Error.WriteLine(DisplayText.Clean($"paneltui: there is no rule {name}{hint} `paneltui rules` lists them."));
-            return ExitCode.Unusable;
+            return streams.Refuse($"paneltui: there is no rule {name}{hint} `paneltui rules` lists them.");
         }
 
         foreach (var line in name is null ? RuleText.List() : RuleText.Of(RuleBook.Find(name)!)) streams.Out.WriteLine(line);

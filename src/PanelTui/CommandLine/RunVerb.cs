@@ -56,7 +56,7 @@ internal sealed class RunVerb : Verb
         command.SetAction(parsed =>
         {
             if (Request(parsed.GetValue(from)!, parsed.GetValue(at), !parsed.GetValue(outage)) is not { } asked)
-                return Refused(streams, "write --from as a share such as 80%, 0 to 100, and --at as an hour, 0 to 23.");
+                return streams.Refuse("paneltui: write --from as a share such as 80%, 0 to 100, and --at as an hour, 0 to 23.");
             return AssessedFile.Read(parsed.GetRequiredValue(file), streams) is { } assessment
                 ? Run(assessment, parsed.GetValue(scenario), asked, (parsed.GetValue(json), parsed.GetValue(table)), streams)
                 : ExitCode.Unusable;
@@ -70,7 +70,7 @@ internal sealed class RunVerb : Verb
         if (chosen is null)
         {
             var known = runs.Select(run => run.Name).ToList();
-            return Refused(streams, $"there is no scenario {name}{DidYouMean.Hint(name!, known)} The file has {string.Join(", ", known)}.");
+            return streams.Refuse($"paneltui: there is no scenario {name}{DidYouMean.Hint(name!, known)} The file has {string.Join(", ", known)}.");
         }
 
         if (form.Json) streams.Out.WriteLine(ScenarioJson.Of(assessment, name is null ? runs : [chosen], asked));
@@ -94,10 +94,4 @@ internal sealed class RunVerb : Verb
             && share is >= 0 and <= 100 && at is >= 0 and < 24
             ? new RunRequest(new Percent(share), at, charges)
             : null;
-
-    private static int Refused(Streams streams, string why)
-    {
-        streams.Error.WriteLine(DisplayText.Clean($"paneltui: {why}"));
-        return ExitCode.Unusable;
-    }
 }

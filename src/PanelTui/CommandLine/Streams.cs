@@ -1,3 +1,5 @@
+using PanelTui.Presentation;
+
 namespace PanelTui.CommandLine;
 
 /// <summary>Where a verb reads and writes: data on <paramref name="Out"/>, messages on <paramref name="Error"/>.</summary>
@@ -15,4 +17,11 @@ internal sealed record Streams(Func<Stream> In, TextWriter Out, TextWriter Error
 
     /// <summary>Standard output for bytes that are no text; nothing where it is a terminal.</summary>
     public Func<Stream>? Raw { get; init; }
+
+    /// <summary>Says why a verb cannot do its work, and gives the exit code that goes with it.</summary>
+    public int Refuse(string why)
+    {
+        Error.WriteLine(DisplayText.Clean(why));
+        return ExitCode.Unusable;
+    }
 }

@@ -29,7 +29,7 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         FindingJson.WriteArray(json, "findings", assessment.Findings);
         FindingJson.WriteAccepted(json, assessment.Accepted);
         json.WriteStartArray("derivations");
-        foreach (var figure in assessment.Figures) DerivationJson.Write(json, assessment.Why(figure)!);
+        foreach (var derivation in assessment.Derivations) DerivationJson.Write(json, derivation);
         json.WriteEndArray();
         json.WriteEndObject();
     }

@@ -24,7 +24,7 @@ internal sealed class LoadSheet(Assessment assessment)
 
     private Sheet Make()
     {
-        ImmutableArray<Derivation> figures = [.. assessment.Figures.Select(assessment.Why).OfType<Derivation>()];
+        var figures = assessment.Derivations;
         var main = figures.Where(figure => FigureNames.SpaceOf(figure.Figure) is null);
         return new Sheet(
             $"Load calculation: {PanelWords.NameOf(_schedule.Panel)}",
