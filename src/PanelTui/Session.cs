@@ -154,7 +154,7 @@ internal sealed class Session
         var findings = Assessment.Findings;
         var finding = findings[_finding++ % findings.Length];
         if (!finding.Spaces.IsEmpty) Cursor = finding.Spaces[0];
-        Say($"{Words.Mark(finding.Severity)} {finding.Message}. {finding.Mend} ({finding.Cite})");
+        Say($"{Words.Mark(finding.Severity)} {finding.Message} {finding.Mend} ({finding.Cite})");
     }
 
     public void Undo()

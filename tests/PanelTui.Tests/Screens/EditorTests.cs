@@ -189,6 +189,9 @@ public class EditorTests
         using var editor = new OpenEditor(Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal));
         editor.Press(Key.CursorDown, Key.F).Session.Cursor.ToString().ShouldBe("1");
         editor.Screen.ShouldContain("takes space 1, which");
+        var finding = editor.Session.Assessment.Findings[0];
+        editor.Session.Message.ShouldBe($"E {finding.Message} {finding.Mend} ({finding.Cite})");
+        finding.Message.ShouldEndWith(".");
     }
 
     [Fact]
