@@ -43,6 +43,7 @@ public static class RuleBook
         new SourceLegOverloadedRule(),
         new SourceDeviceBelowScenarioRule(),
         new StartBeyondSurgeRule(),
+        new MotorsStartTogetherRule(),
         new SurgeWithoutTimeRule(),
         new ChargingBeyondInputRule(),
         new HoursToReserveRule(),

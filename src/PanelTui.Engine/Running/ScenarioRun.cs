@@ -70,6 +70,8 @@ public sealed record ScenarioRun
         [.. Circuits.Where(one => one.Ordinal != circuit.Ordinal)],
         [.. Loads.Where(load => load.Circuit.Ordinal != circuit.Ordinal)]) with { Dead = Dead };
 
+    public static ScenarioRun OfAll(Schedule schedule, ImmutableArray<PlacedLoad> all) => Of(Scenario.AllOnStandby, schedule, all);
+
     public static ScenarioRun Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
     {
         var runs = ScenarioLoads.Of(scenario, schedule, all);

@@ -3,8 +3,6 @@ using System.CommandLine;
 using System.Globalization;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine;
-using PanelTui.Engine.Loads;
-using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 using PanelTui.Presentation;
@@ -14,8 +12,6 @@ namespace PanelTui.CommandLine;
 /// <summary>`paneltui run FILE`: what the source feels in a scenario, what can start, how long it lasts.</summary>
 internal sealed class RunVerb : Verb
 {
-    private const string AllOfIt = "All on standby";
-
     public override string Name => "run";
 
     public override string Summary => "what the source feels, what can start, how long it lasts";
@@ -86,7 +82,7 @@ internal sealed class RunVerb : Verb
     }
 
     private static ImmutableArray<ScenarioRun> RunsOf(Assessment assessment) => assessment.Scenarios.IsEmpty
-        ? [ScenarioRun.Of(new Scenario { Name = AllOfIt, RunsAll = true }, assessment.Schedule, PlacedLoad.AllOf(assessment.Schedule))]
+        ? [ScenarioRun.OfAll(assessment.Schedule, assessment.Connected.Loads)]
         : assessment.Scenarios;
 
     private static RunRequest? Request(string from, int at, bool charges) =>

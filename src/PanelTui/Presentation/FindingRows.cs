@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.Presentation;
@@ -6,6 +7,9 @@ namespace PanelTui.Presentation;
 /// <summary>The count of findings and the worst of them, for the rows that are left beside the panel.</summary>
 internal static class FindingRows
 {
+    /// <summary>Spaces that are named beside the panel; the list of findings names them all.</summary>
+    private const int MostSpaces = 5;
+
     public static ImmutableArray<FigureRow> Of(IReadOnlyList<Finding> findings, int columns, int rows)
     {
         var count = FindingCount.Of(findings);
@@ -16,14 +20,20 @@ internal static class FindingRows
 
     private static IEnumerable<FigureRow> Lines(Finding finding, int columns)
     {
-        var where = finding.Spaces.IsEmpty ? "" : $" {string.Join(",", finding.Spaces)}:";
         var tone = finding.Severity switch
         {
             Severity.Error => Tone.Error,
             Severity.Warning => Tone.Warning,
             _ => Tone.Plain,
         };
-        return Wrapped.Of($"{Words.Mark(finding.Severity)}{where} {finding.Message}", columns - 2)
+        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding)} {finding.Message}", columns - 2)
             .Select(line => new FigureRow(line, "", tone));
     }
+
+    private static string Where(Finding finding) => finding.Spaces.Length switch
+    {
+        0 => "",
+        <= MostSpaces => $" {string.Join(",", finding.Spaces)}:",
+        var all => $" {string.Join(",", finding.Spaces.Take(MostSpaces))} +{Shown.Exactly(all - MostSpaces)}:",
+    };
 }

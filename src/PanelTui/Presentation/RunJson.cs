@@ -28,6 +28,12 @@ internal static class RunJson
         json.WriteNumber("full_load_amps", start.FullLoad.Value);
         json.WriteNumber("start_amps", start.Current.Value);
         json.WriteNumber("start_va", start.Power.Value);
+        WriteMoment(json, moment);
+    }
+
+    /// <summary>What the legs carry in that moment of what they may, and whether the source carries it.</summary>
+    public static void WriteMoment(Utf8JsonWriter json, StartMoment moment)
+    {
         json.WriteStartObject("legs");
         foreach (var leg in moment.Asked.System.Legs)
         {

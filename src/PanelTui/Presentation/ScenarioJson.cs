@@ -47,10 +47,25 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
 
         json.WriteEndArray();
         Write("may_start_at_once", run.Starts.AtOnce);
+        WriteTogether(run);
         json.WriteNumber("average_w", run.Average.Value);
         Write("hours_to_reserve", run.ToReserve?.Value);
         Write("hours_from_charge", _schedule.Source?.Battery?.HoursToReserve(asked.From, run.Average)?.Value);
         WriteCourse(run);
+        json.WriteEndObject();
+    }
+
+    /// <summary>All starts in one moment, as automatic equipment closes; null where nothing starts.</summary>
+    private void WriteTogether(ScenarioRun run)
+    {
+        if (run.Starts.Together is not { } together)
+        {
+            json.WriteNull("all_at_once");
+            return;
+        }
+
+        json.WriteStartObject("all_at_once");
+        RunJson.WriteMoment(json, together);
         json.WriteEndObject();
     }
 

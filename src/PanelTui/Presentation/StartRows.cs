@@ -11,7 +11,7 @@ internal static class StartRows
     public static IEnumerable<string> Of(ScenarioRun run, StandbySurge surge)
     {
         if (run.Starts.Moments.IsEmpty) return ["Nothing here has a motor or is stated to draw more as it starts."];
-        return [surge.Words, Head(run), .. run.Starts.Moments.SelectMany(Moment), .. Together(run.Starts), .. Order(run.Starts)];
+        return [surge.Words, Head(run), .. run.Starts.Moments.SelectMany(Moment), .. AtOnce(run.Starts), .. InOneMoment(run.Starts), .. Order(run.Starts)];
     }
 
     private static string Head(ScenarioRun run) => Row(
@@ -33,13 +33,17 @@ internal static class StartRows
         null => "not to be told",
     };
 
-    private static IEnumerable<string> Together(StartTable table) => table.AtOnce switch
+    private static IEnumerable<string> AtOnce(StartTable table) => table.AtOnce switch
     {
         null => ["How many may start at once: not to be told without a surge and its time."],
         0 => ["None of the largest starts with all the others running: see the easiest order."],
         { } count when count == table.Moments.Length => [count == 1 ? "There is one to start." : $"All {Shown.Exactly(count)} may start at once."],
         { } count => [$"Any {Shown.Exactly(count)} may start at once, no more."],
     };
+
+    private static IEnumerable<string> InOneMoment(StartTable table) => table.Together is { Starting.Length: > 1 } all
+        ? [$"All in one moment, as automatic equipment closes: {Kva(all.AskedOn(all.WorstLeg))} on {all.WorstLeg}, {Verdict(all)}."]
+        : [];
 
     private static IEnumerable<string> Order(StartTable table)
     {

@@ -71,9 +71,9 @@ public class RunTests
     }
 
     [Theory]
-    [InlineData("interlock", "Slide the interlock, then close the back-fed breaker")]
+    [InlineData("interlock", "Slide the interlock, then the back-fed breaker of the source ON")]
     [InlineData("manual", "Transfer switch from the grid through OFF to the source")]
-    [InlineData("automatic", "wait: the equipment starts the source and closes by itself")]
+    [InlineData("automatic", "wait: the inverters take over by themselves")]
     public void The_steps_follow_the_transfer_equipment_and_begin_with_what_must_never_happen(string kind, string step)
     {
         var text = Shed.Text.Replace("kind: manual", $"kind: {kind}", StringComparison.Ordinal);

@@ -25,6 +25,9 @@ public sealed record MotorStart(PlacedLoad Load, StartBasis Basis)
     /// <summary>The starting power in its place.</summary>
     public LegLoads Legs => Load.Placement.Put(Power);
 
+    /// <summary>The starting power of all those alike.</summary>
+    public LegLoads LegsOfAll => Load.Placement.Put(new VoltAmperes(Bounded.Product(Power.Value, Math.Max(1, Load.Load.Count))));
+
     /// <summary>What the one that starts takes once it runs, in its place.</summary>
     public LegLoads Running => Load.Load.Count <= 1 ? Load.RunningLegs : Load.RunningLegs * new Percent(100m / Load.Load.Count);
 

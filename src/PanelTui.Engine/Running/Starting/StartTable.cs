@@ -25,6 +25,16 @@ public sealed record StartTable(
         return new StartTable([.. moments.OrderByDescending(moment => moment.Weight)], running, surge, continuous);
     }
 
+    /// <summary>All of them in one moment, as when equipment closes by itself; nothing where nothing has a motor.</summary>
+    /// <remarks>Of several alike all start.</remarks>
+    public StartMoment? Together => Moments.IsEmpty
+        ? null
+        : new StartMoment(
+            [.. Moments.Select(moment => moment.Starting[0])],
+            Moments.Select(moment => moment.Starting[0]).Aggregate(Running, (sum, start) => sum + start.LegsOfAll - start.Load.RunningLegs),
+            Surge,
+            Continuous);
+
     /// <summary>How many may start in one moment, whichever they are, with all the others running.</summary>
     /// <remarks>
     /// None where already one is too many; nothing where no limit is stated. On each leg those are taken that add most to it.

@@ -1,0 +1,35 @@
+namespace PanelTui.Engine.Running.Switching;
+
+/// <summary>What is done before and after the supplies are changed over by hand, whichever the equipment.</summary>
+internal static class HandSteps
+{
+    public static IEnumerable<SwitchingStep> Before(SwitchingFacts facts) =>
+    [
+        new("See that it is the grid that failed and not a breaker."),
+        new("All branch breakers of this panel OFF.", (Handle.Branches, false)),
+        .. SourceSteps.Start(facts),
+    ];
+
+    public static IEnumerable<SwitchingStep> After(SwitchingFacts facts)
+    {
+        if (facts.Motors.Length > 0)
+            yield return new($"What has a motor first: its breaker ON one at a time, each up to speed before the next, in this order: {SwitchingFacts.Listed(facts.Motors)}.{TooLarge(facts)}");
+        yield return new($"Then the other branch breakers ON one at a time, each leg watched on the source's meter{facts.NotLeftOff}.", (Handle.Branches, true));
+        yield return new($"Stay below the limits: {facts.Limits}. After an overload switch branch breakers off by hand, then start the source again.");
+    }
+
+    public static IEnumerable<SwitchingStep> BeforeReturn() =>
+    [
+        new("See that the grid is back and steady."),
+        new("All branch breakers of this panel OFF.", (Handle.Branches, false)),
+    ];
+
+    public static IEnumerable<SwitchingStep> Return(SwitchingFacts facts) =>
+    [
+        new(facts.LeaveOff.Length > 0 ? "Branch breakers ON one at a time, those that were left off too." : "Branch breakers ON one at a time.", (Handle.Branches, true)),
+        .. SourceSteps.Stop(facts),
+    ];
+
+    private static string TooLarge(SwitchingFacts facts) => facts.TooLarge is [] ? "" :
+        $" By the schedule the source does not start {SwitchingFacts.Listed(facts.TooLarge)}, not even so: leave that off, or have a soft starter fitted.";
+}
