@@ -122,7 +122,7 @@ public sealed record Assessment
                 return kind switch
                 {
                     FigureNames.Running => run.WhyRunning(),
-                    FigureNames.Starting => run.WhyStarting(),
+                    FigureNames.Starting => run.WhyStarting(Schedule.Code.Edition),
                     _ => run.WhyEndurance(Schedule.Source),
                 };
             }

@@ -28,5 +28,5 @@ public readonly record struct Amperes(decimal Value) : IComparable<Amperes>
     public int CompareTo(Amperes other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "A");
+    public override string ToString() => Shown.Plainly(Value, "A");
 }

@@ -13,5 +13,5 @@ public readonly record struct Celsius(decimal Value) : IComparable<Celsius>
 
     public int CompareTo(Celsius other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Shown.Exactly(Value, "C");
+    public override string ToString() => Shown.Plainly(Value, "C");
 }

@@ -27,5 +27,5 @@ public readonly record struct Feet(decimal Value) : IComparable<Feet>
     public int CompareTo(Feet other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "ft");
+    public override string ToString() => Shown.Plainly(Value, "ft");
 }

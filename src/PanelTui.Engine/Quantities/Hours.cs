@@ -26,5 +26,5 @@ public readonly record struct Hours(decimal Value) : IComparable<Hours>
     public int CompareTo(Hours other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "h");
+    public override string ToString() => Shown.Plainly(Value, "h");
 }

@@ -13,5 +13,5 @@ public readonly record struct OhmsPerKilofoot(decimal Value) : IComparable<OhmsP
 
     public int CompareTo(OhmsPerKilofoot other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Shown.Exactly(Value, "ohm/kft");
+    public override string ToString() => Shown.Plainly(Value, "ohm/kft");
 }

@@ -17,5 +17,5 @@ public readonly record struct Percent(decimal Value) : IComparable<Percent>
 
     public int CompareTo(Percent other) => Value.CompareTo(other.Value);
 
-    public override string ToString() => Shown.Exactly(Value, "%");
+    public override string ToString() => Shown.Plainly(Value, "%");
 }

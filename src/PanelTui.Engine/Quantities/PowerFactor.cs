@@ -20,5 +20,5 @@ public readonly record struct PowerFactor
     /// <summary>The reactive share: the sine of the angle that this is the cosine of, to the ninth decimal.</summary>
     public decimal Sine => Math.Round((decimal)Math.Sqrt((double)(1 - (Value * Value))), 9);
 
-    public override string ToString() => Shown.Exactly(Value);
+    public override string ToString() => Shown.Plainly(Value);
 }

@@ -26,5 +26,5 @@ public readonly record struct Seconds(decimal Value) : IComparable<Seconds>
     public int CompareTo(Seconds other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "s");
+    public override string ToString() => Shown.Plainly(Value, "s");
 }

@@ -12,6 +12,22 @@ public static class Shown
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
+    /// <summary>As it was stated, and what a division left of endless digits to a place that can be read: `33333 VA`, `16.67 A`.</summary>
+    /// <remarks>What has four decimals or fewer is written exactly.</remarks>
+    public static string Plainly(decimal value, string unit = "")
+    {
+        var size = Math.Abs(value);
+        var places = size switch
+        {
+            >= 1000 => 0,
+            >= 100 => 1,
+            >= 10 => 2,
+            >= 1 => 3,
+            _ => 4,
+        };
+        return Exactly(decimal.Round(value, 4) == value ? value : Math.Round(value, places, MidpointRounding.AwayFromZero), unit);
+    }
+
     /// <summary>Rounded half up to so many decimals, for showing only.</summary>
     public static string Rounded(decimal value, int decimals, string unit = "")
     {

@@ -27,5 +27,5 @@ public readonly record struct SquareFeet(decimal Value) : IComparable<SquareFeet
     public int CompareTo(SquareFeet other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "ft2");
+    public override string ToString() => Shown.Plainly(Value, "ft2");
 }

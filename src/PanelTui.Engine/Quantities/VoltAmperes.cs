@@ -39,5 +39,5 @@ public readonly record struct VoltAmperes(decimal Value) : IComparable<VoltAmper
     public int CompareTo(VoltAmperes other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "VA");
+    public override string ToString() => Shown.Plainly(Value, "VA");
 }

@@ -26,5 +26,5 @@ public readonly record struct Volts(decimal Value) : IComparable<Volts>
     public int CompareTo(Volts other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "V");
+    public override string ToString() => Shown.Plainly(Value, "V");
 }

@@ -26,5 +26,5 @@ public readonly record struct WattHours(decimal Value) : IComparable<WattHours>
     public int CompareTo(WattHours other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "Wh");
+    public override string ToString() => Shown.Plainly(Value, "Wh");
 }

@@ -31,5 +31,5 @@ public readonly record struct Watts(decimal Value) : IComparable<Watts>
     public int CompareTo(Watts other) => Value.CompareTo(other.Value);
 
     /// <summary>The exact value with its unit, as on a nameplate.</summary>
-    public override string ToString() => Shown.Exactly(Value, "W");
+    public override string ToString() => Shown.Plainly(Value, "W");
 }

@@ -44,6 +44,7 @@ public static class RuleBook
         new SourceDeviceBelowScenarioRule(),
         new StartBeyondSurgeRule(),
         new MotorsStartTogetherRule(),
+        new EmergencyLoadOnStandbyPanelRule(),
         new SurgeWithoutTimeRule(),
         new ChargingBeyondInputRule(),
         new HoursToReserveRule(),

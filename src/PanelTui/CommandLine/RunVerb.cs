@@ -32,7 +32,9 @@ internal sealed class RunVerb : Verb
 
         Without --scenario the first of the file, or all on standby where it has none.
         --from is the state of charge at the beginning, 100% unless given; --at its hour
-        of the day, 0 to 23. With --outage grid and generator do not charge.
+        of the day, 0 to 23. Where the grid charges, the course of an outage comes
+        first, the one with the grid there second; --outage leaves out all that grid
+        and generator charge.
         --table adds every hour; --json prints one object, for every scenario unless named.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
         read, or there is no such scenario.

@@ -12,8 +12,17 @@ internal static class EnduranceRows
     public static IEnumerable<string> Of(ScenarioRun run, Schedule schedule, RunRequest asked)
     {
         if (schedule.Source?.Battery is not { } battery) return ["No battery is stated: nothing tells how long the source lasts."];
+        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), .. Charger(run, schedule), .. Courses(schedule, asked).SelectMany(one => Course(run, schedule, one))];
+    }
+
+    /// <summary>In an outage there is no grid to charge from: that course comes first, and the one with the grid there after it.</summary>
+    private static RunRequest[] Courses(Schedule schedule, RunRequest asked) =>
+        schedule.Source is { Charging.From: ChargingFrom.Grid } && asked.Charges ? [asked with { Charges = false }, asked] : [asked];
+
+    private static IEnumerable<string> Course(ScenarioRun run, Schedule schedule, RunRequest asked)
+    {
         var course = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, asked.Charges)!;
-        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), .. Charger(run, schedule), "", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course)];
+        return ["", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course)];
     }
 
     /// <summary>Every hour of the course, in watt-hours.</summary>
@@ -65,7 +74,8 @@ internal static class EnduranceRows
         {
             (null or { From: ChargingFrom.Solar }, _) => "nothing but the sun charging",
             ({ } how, true) => $"the {(how.From == ChargingFrom.Grid ? "grid" : "generator")} there to charge from {how.StartsAt} to {how.StopsAt}",
-            _ => "grid and generator gone",
+            ({ From: ChargingFrom.Grid }, _) => "an outage, no grid to charge from",
+            _ => "no generator to charge from",
         };
         return $"{EnergyCourse.UsualHours} hours from {asked.From} at {asked.StartHour:00}:00, {charging}:";
     }

@@ -64,9 +64,9 @@ public class QuantityTests
     [InlineData("1.2 kva", "1200 VA")]
     [InlineData("12 A", "12 A")]
     [InlineData("3 hp", "3 hp")]
-    [InlineData("1 1/2 hp", "1.5 hp")]
-    [InlineData("1-1/2 HP", "1.5 hp")]
-    [InlineData("3/4 hp", "0.75 hp")]
+    [InlineData("1 1/2 hp", "1-1/2 hp")]
+    [InlineData("1-1/2 HP", "1-1/2 hp")]
+    [InlineData("3/4 hp", "3/4 hp")]
     public void A_rating_keeps_the_quantity_of_the_nameplate(string text, string rating) =>
         $"{new RatingForm().Read(text).Value}".ShouldBe(rating);
 

@@ -7,18 +7,18 @@ namespace PanelTui.Engine.Running.Starting;
 public static class StartDerivation
 {
     /// <summary>Nothing where nothing has a motor.</summary>
-    public static Derivation? WhyStarting(this ScenarioRun run) => run.Starts.Worst is not { } worst
+    public static Derivation? WhyStarting(this ScenarioRun run, CodeEdition edition) => run.Starts.Worst is not { } worst
         ? null
         : new Derivation(
             FigureNames.OfScenario(FigureNames.Starting, run.Name),
             $"Starts in {run.Name}, each with all the others running",
-            [.. run.Starts.Moments.Reverse().SelectMany(Of), .. Worst(worst, run.Starts)]);
+            [.. run.Starts.Moments.Reverse().SelectMany(moment => Of(moment, edition)), .. Worst(worst, run.Starts)]);
 
-    private static IEnumerable<DerivationStep> Of(StartMoment moment)
+    private static IEnumerable<DerivationStep> Of(StartMoment moment, CodeEdition edition)
     {
         var start = moment.Starting[0];
         var space = start.Circuit.Space;
-        yield return new($"{start.Called}: full load", start.FullLoad.Value, "A", start.Load.Size.CiteIn(CodeEdition.Nec2023), [space]);
+        yield return new($"{start.Called}: full load", start.FullLoad.Value, "A", start.Load.Size.CiteIn(edition), [space]);
         yield return new($"{start.Called}: {start.Words}", start.Power.Value, "VA", start.Basis.Cite, [space]);
         yield return new($"{start.Called}: current as it starts", start.Current.Value, "A", Citation.Arithmetic, [space]);
     }
