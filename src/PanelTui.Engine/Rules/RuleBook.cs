@@ -60,6 +60,7 @@ public static class RuleBook
         new MotorConductorTooSmallRule(),
         new BreakerAboveMotorLimitRule(),
         new LoadOutOfBoundsRule(),
+        new ConductorNotStatedRule(),
         new BreakerAboveSmallConductorLimitRule(),
         new BreakerAboveConductorRule(),
         new ContinuousLoadAbove80PercentOfBreakerRule(),

@@ -19,22 +19,26 @@ public sealed record OneUnit(ImmutableArray<DarkLeg> ByLeg, ScenarioRun Alone, I
         if (schedule.Source is not { Arrangement: SourceArrangement.Split } source || schedule.Panel.System.Legs.Length < 2)
             return null;
         var alone = schedule with { Source = InPhase(source, schedule.Panel.System) };
-        var all = PlacedLoad.AllOf(schedule);
         return new OneUnit(
             [.. schedule.Panel.System.Legs.Select(leg => DarkLeg.Of(leg, run))],
-            ScenarioRun.Of(run.Scenario, alone, all),
-            SharedNeutral.Among(run.Circuits, all))
+            run.On(alone),
+            SharedNeutral.Among(run.Circuits, run.Loads))
         {
             Schedule = alone,
         };
     }
 
-    private static StandbySource InPhase(StandbySource source, PanelSystem system) => source with
+    private static StandbySource InPhase(StandbySource source, PanelSystem system)
     {
-        Arrangement = SourceArrangement.InPhase,
-        Continuous = SourceLimit.Of(source, system).PerLeg,
-        ContinuousPerLeg = SourceLimit.Of(source, system).PerLeg,
-        Surge = source.SurgePerLeg ?? source.Surge / system.Legs.Length,
-        SurgePerLeg = source.SurgePerLeg ?? source.Surge / system.Legs.Length,
-    };
+        var limit = SourceLimit.Of(source, system).PerLeg;
+        var surge = source.SurgePerLeg ?? source.Surge / system.Legs.Length;
+        return source with
+        {
+            Arrangement = SourceArrangement.InPhase,
+            Continuous = limit,
+            ContinuousPerLeg = limit,
+            Surge = surge,
+            SurgePerLeg = surge,
+        };
+    }
 }

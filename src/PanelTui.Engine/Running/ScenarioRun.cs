@@ -42,7 +42,7 @@ public sealed record ScenarioRun
     public string Name => Scenario.Name;
 
     /// <summary>The limit that is nearest, or passed furthest; nothing where none is stated.</summary>
-    public SourceBound? Binding => Bounds.Where(bound => bound.IsHard).MaxBy(bound => bound.Share);
+    public SourceBound? Binding => BindingOf(Bounds);
 
     /// <summary>Loads to neutral that ask for more than one unit of two gives: no balancing helps them.</summary>
     public IEnumerable<PlacedLoad> LargerThanOneUnit => Legs[Leg.A].Limit is { } limit
@@ -64,20 +64,36 @@ public sealed record ScenarioRun
     }
 
     /// <summary>The same with one circuit switched off.</summary>
-    public ScenarioRun Without(Circuit circuit, Schedule schedule) => Of(
-        Scenario,
-        schedule,
-        [.. Circuits.Where(one => one.Ordinal != circuit.Ordinal)],
-        [.. Loads.Where(load => load.Circuit.Ordinal != circuit.Ordinal)]) with { Dead = Dead };
+    public ScenarioRun Without(Circuit circuit, Schedule schedule) => Without([circuit], schedule);
+
+    /// <summary>The same with some circuits switched off.</summary>
+    public ScenarioRun Without(IReadOnlyCollection<Circuit> circuits, Schedule schedule)
+    {
+        var off = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
+        return Of(
+            Scenario,
+            schedule,
+            [.. Circuits.Where(one => !off.Contains(one.Ordinal))],
+            [.. Loads.Where(load => !off.Contains(load.Circuit.Ordinal))]) with { Dead = Dead };
+    }
 
     public static ScenarioRun OfAll(Schedule schedule, ImmutableArray<PlacedLoad> all) => Of(Scenario.AllOnStandby, schedule, all);
 
     public static ScenarioRun Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
     {
         var runs = ScenarioLoads.Of(scenario, schedule, all);
+        return OnSource(scenario, schedule, runs.Circuits, runs.Loads);
+    }
+
+    /// <summary>The same circuits and loads on the source of another schedule.</summary>
+    internal ScenarioRun On(Schedule schedule) => OnSource(Scenario, schedule, Circuits, [.. Loads, .. Dead]);
+
+    private static ScenarioRun OnSource(
+        Scenario scenario, Schedule schedule, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> loads)
+    {
         var inPhase = schedule.Source?.Arrangement == SourceArrangement.InPhase && schedule.Panel.System.Legs.Length > 1;
-        var byVoltage = runs.Loads.ToLookup(load => inPhase && !load.Placement.IsToNeutral);
-        return Of(scenario, schedule, runs.Circuits, [.. byVoltage[false]]) with { Dead = [.. byVoltage[true]] };
+        var byVoltage = loads.ToLookup(load => inPhase && !load.Placement.IsToNeutral);
+        return Of(scenario, schedule, circuits, [.. byVoltage[false]]) with { Dead = [.. byVoltage[true]] };
     }
 
     private static ScenarioRun Of(
@@ -86,7 +102,7 @@ public sealed record ScenarioRun
         var system = schedule.Panel.System;
         var limit = SourceLimit.Of(schedule.Source, system);
         var sum = LegSum.Of(system, loads.Select(load => load.RunningLegs));
-        var legs = PerLeg.Of(system, leg => new LegRun(WattsOn(leg, loads), limit.PerLeg, sum.AmperesOn(leg)));
+        var legs = LegsOf(sum, loads, limit);
         var average = AverageLoad.Of(loads);
         return new ScenarioRun
         {
@@ -103,6 +119,21 @@ public sealed record ScenarioRun
             ToReserve = schedule.Source?.Battery?.HoursToReserve(Percent.Whole, average),
         };
     }
+
+    /// <summary>The limits alone of some loads: what shedding looks at after each circuit.</summary>
+    internal static ImmutableArray<SourceBound> BoundsOf(ImmutableArray<PlacedLoad> loads, Schedule schedule)
+    {
+        var limit = SourceLimit.Of(schedule.Source, schedule.Panel.System);
+        var sum = LegSum.Of(schedule.Panel.System, loads.Select(load => load.RunningLegs));
+        return SourceBounds.Of(schedule.Source, limit, LegsOf(sum, loads, limit));
+    }
+
+    /// <summary>The limit that is nearest, or passed furthest; nothing where none is stated.</summary>
+    internal static SourceBound? BindingOf(ImmutableArray<SourceBound> bounds) =>
+        bounds.Where(bound => bound.IsHard).MaxBy(bound => bound.Share);
+
+    private static PerLeg<LegRun> LegsOf(LegLoads sum, ImmutableArray<PlacedLoad> loads, SourceLimit limit) =>
+        PerLeg.Of(sum.System, leg => new LegRun(WattsOn(leg, loads), limit.PerLeg, sum.AmperesOn(leg)));
 
     private static Watts WattsOn(Leg leg, ImmutableArray<PlacedLoad> loads) => loads.Aggregate(
         Watts.Zero, (sum, load) => sum + load.Placement.WattsOn(leg, load.RunningWatts));

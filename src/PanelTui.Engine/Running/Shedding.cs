@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Running;
@@ -18,28 +19,31 @@ public sealed record Shedding(ImmutableArray<Circuit> Shed, ScenarioRun Left)
     public static Shedding Of(ScenarioRun run, Schedule schedule)
     {
         var shed = ImmutableArray.CreateBuilder<Circuit>();
-        while (!IsWithin(run) && Next(run) is { } next)
+        var left = run.Loads;
+        for (var binding = run.Binding; binding is { Ok: false }; binding = ScenarioRun.BindingOf(ScenarioRun.BoundsOf(left, schedule)))
         {
+            if (Next(left, binding) is not { } next)
+                break;
             shed.Add(next);
-            run = run.Without(next, schedule);
+            left = left.RemoveAll(load => load.Circuit.Ordinal == next.Ordinal);
         }
-        return new Shedding(shed.ToImmutable(), run);
+        return new Shedding(shed.ToImmutable(), shed.Count == 0 ? run : run.Without(shed, schedule));
     }
 
     private static bool IsWithin(ScenarioRun run) => run.Binding?.Ok ?? true;
 
-    private static Circuit? Next(ScenarioRun run) => run.Circuits
-        .Select(circuit => (Circuit: circuit, Takes: On(run, circuit)))
+    private static Circuit? Next(ImmutableArray<PlacedLoad> loads, SourceBound passed) => loads
+        .GroupBy(load => load.Circuit.Ordinal)
+        .Select(own => (own.First().Circuit, Takes: own.Sum(load => On(load, passed))))
         .Where(one => one.Takes > 0)
         .OrderBy(one => one.Circuit.Priority ?? int.MaxValue)
         .ThenByDescending(one => one.Takes)
+        .ThenBy(one => one.Circuit.Ordinal)
         .Select(one => one.Circuit)
         .FirstOrDefault();
 
-    /// <summary>What a circuit puts on the legs that the passed limit is about, in watts.</summary>
-    private static decimal On(ScenarioRun run, Circuit circuit) => run.Loads
-        .Where(load => load.Circuit.Ordinal == circuit.Ordinal)
-        .Sum(load => run.Binding?.Leg is { } leg
-            ? load.Placement.WattsOn(leg, load.RunningWatts).Value
-            : load.RunningWatts.Value);
+    /// <summary>What a load puts on the leg that the passed limit is about, or on all of them, in watts.</summary>
+    private static decimal On(PlacedLoad load, SourceBound passed) => passed.Leg is { } leg
+        ? load.Placement.WattsOn(leg, load.RunningWatts).Value
+        : load.RunningWatts.Value;
 }

@@ -58,22 +58,39 @@ public static class BranchDerivations
             yield return SizingSteps.Step($"The smallest wire: {smallest.Conductor}", smallest.Ampacity, Table(branch));
         if (branch.Wire is { } wire)
         {
-            foreach (var step in SizingSteps.Of("Its wire,", wire, branch.Protection))
+            foreach (var step in branch.IsMotorCircuit ? MotorWire(branch, wire) : SizingSteps.Of("Its wire,", wire, branch.Protection))
                 yield return step;
         }
-        if (branch.GroundingConductor is { } ground)
+        if (branch.Grounding is { } grounding)
+        {
+            foreach (var step in SizingSteps.Of(grounding, branch.Edition))
+                yield return step;
+        }
+        else if (branch.GroundingConductor is { } ground)
         {
             yield return SizingSteps.Step(
                 $"Its grounding conductor: {ground}, by the breaker", branch.Breaker, GroundingConductor.Section.In(branch.Edition));
         }
     }
 
+    /// <summary>Overloads protect a motor's wire, so its breaker may be larger than the ampacity: 240.4(G) sends to Article 430 or 440.</summary>
+    private static IEnumerable<DerivationStep> MotorWire(BranchSizing branch, ConductorFit wire)
+    {
+        foreach (var step in SizingSteps.Ampacity("Its wire,", wire, branch.Edition))
+            yield return step;
+        var label = $"Its wire, {wire.Conductor}: largest device, as for the motor";
+        if (branch.Range is { } range)
+            yield return SizingSteps.Step(label, range.Usual, ConductorProtection.Motors.In(branch.Edition));
+        else
+            yield return DerivationStep.Remark($"{label}: as on its nameplate", ConductorProtection.Motors.In(branch.Edition));
+    }
+
     private static IEnumerable<DerivationStep> DropSteps(BranchSizing branch)
     {
         if (branch.Drop is not { } drop)
         {
-            yield return SizingSteps.Step(
-                "Wire, length or load not stated: no drop is worked out", Percent.Zero, DropNote.In(branch.Edition));
+            yield return DerivationStep.Remark(
+                "Wire, length or load not stated: no drop is worked out", DropNote.In(branch.Edition));
             yield break;
         }
         foreach (var step in SizingSteps.Of(drop.Run, drop.Impedance, branch.Edition))

@@ -48,10 +48,12 @@ public sealed record BranchSizing
     /// <summary>Several receptacles for portable loads forbid the next size up, 240.4(B)(1).</summary>
     public ConductorProtection Protection => new(RoundsUp: !HasSeveralReceptacles, HoldsSmallLimits: !IsMotorCircuit, Edition);
 
+    /// <summary>Nothing without a wire and a load to size it by.</summary>
+    public GroundingSize? Grounding =>
+        Circuit.Wire is { } wire && Smallest is { } least ? GroundingSize.Of(Breaker, least.Conductor, wire) : null;
+
     /// <summary>By the breaker, for the wire it has or the smallest one.</summary>
-    public Conductor? GroundingConductor =>
-        Circuit.Wire is { } wire && Smallest is { } least ? GroundingSize.Of(Breaker, least.Conductor, wire).Conductor
-        : Tables(Circuit.Wire?.Metal ?? ConductorMetal.Copper);
+    public Conductor? GroundingConductor => Grounding is { } sized ? sized.Conductor : Tables(Circuit.Wire?.Metal ?? ConductorMetal.Copper);
 
     private bool HasSeveralReceptacles => Loads.Any(load =>
         load.Load.Kind is LoadKind.SmallAppliance or LoadKind.Laundry

@@ -11,6 +11,9 @@ public readonly record struct ConductorProtection(bool RoundsUp, bool HoldsSmall
 {
     public static readonly CodeSection NextSizeUp = Nec.Section("240.4(B)");
 
+    /// <summary>Sends motors and air conditioners to Articles 430 and 440.</summary>
+    public static readonly CodeSection Motors = Nec.Section("240.4(G)");
+
     /// <summary>Above it the conductor must carry what the device is rated, 240.4(C).</summary>
     private static readonly Amperes MostRoundedUp = 800.A;
 

@@ -2,7 +2,6 @@ using PanelTui.Engine.Codes;
 using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Derivations;
 using PanelTui.Engine.Panels;
-using PanelTui.Engine.Quantities;
 
 namespace PanelTui.Engine.Sizing;
 
@@ -36,7 +35,7 @@ public static class FeederDerivations
         "Equipment grounding conductor of the feeder",
         feeder.Grounding is not { } grounding
             ? [SizingSteps.Step("No conductor to go by; device", feeder.Device, GroundingConductor.Section.In(feeder.Edition))]
-            : [.. GroundingSteps(grounding, feeder.Edition)]);
+            : [.. SizingSteps.Of(grounding, feeder.Edition)]);
 
     /// <param name="feeder">The sizes.</param>
     /// <param name="stated">What the schedule says of the feeder.</param>
@@ -52,23 +51,6 @@ public static class FeederDerivations
         ? [SizingSteps.Step("No size of the table will do for", feeder.Device, ConductorAmpacity.Section.In(feeder.Edition))]
         : [];
 
-    private static IEnumerable<DerivationStep> GroundingSteps(GroundingSize grounding, CodeEdition edition)
-    {
-        var table = GroundingConductor.Section.In(edition);
-        yield return SizingSteps.Step(
-            grounding.ByDevice is { } byDevice ? $"{byDevice} by the device" : "The table ends below the device",
-            grounding.Device, table);
-        if (grounding.Enlarged > 1)
-        {
-            yield return SizingSteps.Step(
-                "Area of the phases against the smallest that would do", new Percent(100 * grounding.Enlarged),
-                GroundingSize.EnlargedSection.In(edition));
-        }
-        yield return SizingSteps.Step(
-            grounding.Conductor is { } found ? $"{found}, no larger than the phases" : "No size",
-            grounding.Device, GroundingSize.MostSection.In(edition));
-    }
-
     private static IEnumerable<DerivationStep> DropSteps(VoltageDrop drop, CodeEdition edition) =>
     [
         .. SizingSteps.Of(new WireRun(drop.Conductor, drop.Conduit, drop.Length), drop.Impedance, edition),
@@ -83,9 +65,9 @@ public static class FeederDerivations
         new DerivationStep($"{leg}: volts lost", drop.Lost.Value, "V", Citation.Arithmetic),
     ];
 
-    private static DerivationStep NoDrop(FeederSizing feeder, Feeder? stated) => SizingSteps.Step(
+    private static DerivationStep NoDrop(FeederSizing feeder, Feeder? stated) => DerivationStep.Remark(
         stated?.Length is null
             ? "The feeder's length is not stated: no drop is worked out"
             : "The tables do not have the conductor: no drop is worked out",
-        Percent.Zero, DropNote.In(feeder.Edition));
+        DropNote.In(feeder.Edition));
 }

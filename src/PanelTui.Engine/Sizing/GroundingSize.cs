@@ -15,6 +15,12 @@ public sealed record GroundingSize(Amperes Device, Conductor? ByDevice, decimal 
 
     public static readonly CodeSection MostSection = Nec.Section("250.122(A)");
 
+    /// <summary>What makes it as large as it is: the phases' own size, their enlargement, or the device alone.</summary>
+    public CodeSection Section =>
+        Conductor is { } found && ByDevice is { } byDevice && found.Size < byDevice.Size ? MostSection
+        : Enlarged > 1 ? EnlargedSection
+        : GroundingConductor.Section;
+
     /// <param name="device">The overcurrent device ahead.</param>
     /// <param name="smallest">The smallest phase conductor that would do.</param>
     /// <param name="phases">The phase conductor there is.</param>

@@ -32,18 +32,47 @@ internal static class SizingSteps
 
     private static string Assumed(bool assumed) => assumed ? ", assumed" : "";
 
+    /// <summary>What a conductor carries in its place.</summary>
+    public static IEnumerable<DerivationStep> Ampacity(string called, ConductorFit fit, CodeEdition edition)
+    {
+        var table = ConductorAmpacity.Section.In(edition);
+        yield return Step($"{called} {fit.Conductor}: at its ends", fit.AtEnds, table);
+        yield return Step($"{called} {fit.Conductor}: on the way", fit.OnTheWay, table);
+    }
+
     /// <summary>A conductor in its place, and the largest device that protects it.</summary>
     public static IEnumerable<DerivationStep> Of(string called, ConductorFit fit, ConductorProtection protection)
     {
-        var table = ConductorAmpacity.Section.In(protection.Edition);
-        yield return Step($"{called} {fit.Conductor}: at its ends", fit.AtEnds, table);
-        yield return Step($"{called} {fit.Conductor}: on the way", fit.OnTheWay, table);
+        foreach (var step in Ampacity(called, fit, protection.Edition))
+            yield return step;
         var largest = protection.Largest(fit);
         yield return Step(
             $"{called} {fit.Conductor}: largest device", largest,
             largest < protection.ByAmpacity(fit)
                 ? SmallConductorLimits.CiteFor(fit.Conductor, protection.Edition)
                 : ConductorProtection.NextSizeUp.In(protection.Edition));
+    }
+
+    /// <summary>By the device, then what enlarges or bounds it.</summary>
+    public static IEnumerable<DerivationStep> Of(GroundingSize grounding, CodeEdition edition)
+    {
+        yield return Step(
+            grounding.ByDevice is { } byDevice ? $"Grounding conductor: {byDevice} by the device" : "Grounding conductor: the table ends below the device",
+            grounding.Device, GroundingConductor.Section.In(edition));
+        if (grounding.Enlarged > 1)
+        {
+            yield return Step(
+                "Area of the phases against the smallest that would do", new Percent(100 * grounding.Enlarged),
+                GroundingSize.EnlargedSection.In(edition));
+        }
+        if (grounding.Conductor is { } found && grounding.Section != GroundingConductor.Section)
+        {
+            yield return Step(
+                grounding.Section == GroundingSize.MostSection
+                    ? $"Grounding conductor: {found}, no larger than the phases"
+                    : $"Grounding conductor: {found}, enlarged as the phases are",
+                grounding.Device, grounding.Section.In(edition));
+        }
     }
 
     /// <summary>Resistance, reactance at the power factor, and length.</summary>

@@ -23,18 +23,18 @@ internal sealed class RunVerb : Verb
 
         Usage:
           paneltui run FILE [--scenario NAME] [--from CHARGE] [--at HOUR]
-                       [--outage] [--table] [--json]
+                       [--grid | --outage] [--table] [--json]
 
         Examples:
           paneltui run shed.panel.yaml
           paneltui run shed.panel.yaml --scenario "Harvest night" --from 80%
-          paneltui run shed.panel.yaml --outage --at 18 --table
+          paneltui run shed.panel.yaml --grid --at 18 --table
 
         Without --scenario the first of the file, or all on standby where it has none.
         --from is the state of charge at the beginning, 100% unless given; --at its hour
-        of the day, 0 to 23. Where the grid charges, the course of an outage comes
-        first, the one with the grid there second; --outage leaves out all that grid
-        and generator charge.
+        of the day, 0 to 23. The course is an outage: the grid is gone, a generator that
+        charges is there. With --grid the grid is there to charge, as between outages;
+        with --outage neither is. The sum of the other course is told in a line.
         --table adds every hour; --json prints one object, for every scenario unless named.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
         read, or there is no such scenario.
@@ -46,17 +46,20 @@ internal sealed class RunVerb : Verb
         var scenario = new Option<string?>("--scenario") { Description = "its name, as in the file" };
         var from = new Option<string>("--from") { Description = "state of charge to begin with", DefaultValueFactory = _ => "100%" };
         var at = new Option<int>("--at") { Description = "hour of the day to begin with, 0 to 23" };
+        var grid = new Option<bool>("--grid") { Description = "the grid is there to charge" };
         var outage = new Option<bool>("--outage") { Description = "grid and generator do not charge" };
         var table = new Option<bool>("--table") { Description = "the course hour by hour" };
         var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
-        foreach (var option in new Option[] { scenario, from, at, outage, table, json }) command.Add(option);
+        foreach (var option in new Option[] { scenario, from, at, grid, outage, table, json }) command.Add(option);
         command.Add(file);
         command.SetAction(parsed =>
         {
-            if (Request(parsed.GetValue(from)!, parsed.GetValue(at), !parsed.GetValue(outage)) is not { } asked)
+            if (parsed.GetValue(grid) && parsed.GetValue(outage))
+                return streams.Refuse("paneltui: --grid and --outage are two courses: give one of them.");
+            if (Request(parsed.GetValue(from)!, parsed.GetValue(at)) is not { } asked)
                 return streams.Refuse("paneltui: write --from as a share such as 80%, 0 to 100, and --at as an hour, 0 to 23.");
             return AssessedFile.Read(parsed.GetRequiredValue(file), streams) is { } assessment
-                ? Run(assessment, parsed.GetValue(scenario), asked, (parsed.GetValue(json), parsed.GetValue(table)), streams)
+                ? Run(assessment, parsed.GetValue(scenario), asked with { Charges = Charges(parsed.GetValue(grid), parsed.GetValue(outage)) }, (parsed.GetValue(json), parsed.GetValue(table)), streams)
                 : ExitCode.Unusable;
         });
     }
@@ -87,9 +90,11 @@ internal sealed class RunVerb : Verb
         ? [ScenarioRun.OfAll(assessment.Schedule, assessment.Connected.Loads)]
         : assessment.Scenarios;
 
-    private static RunRequest? Request(string from, int at, bool charges) =>
+    private static RunRequest? Request(string from, int at) =>
         decimal.TryParse(from.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share)
             && share is >= 0 and <= 100 && at is >= 0 and < 24
-            ? new RunRequest(new Percent(share), at, charges)
+            ? RunRequest.Usual with { From = new Percent(share), StartHour = at }
             : null;
+
+    private static bool? Charges(bool grid, bool outage) => grid ? true : outage ? false : null;
 }

@@ -11,7 +11,7 @@ internal static class BalanceJson
         json.WriteStartObject();
         json.WriteNumber("schema", CalcJson.Schema);
         json.WriteString("by", $"{frontier.By}");
-        json.WriteNumber("now_percent", frontier.Now.Value);
+        json.WriteFigure("now_percent", frontier.Now.Value);
         json.WriteBoolean("complete", frontier.IsComplete);
         json.WriteNumber("chosen_moves", chosen.Moves);
         json.WriteStartArray("frontier");
@@ -24,8 +24,8 @@ internal static class BalanceJson
     {
         json.WriteStartObject();
         json.WriteNumber("moves", plan.Moves);
-        json.WriteNumber("imbalance_percent", plan.Imbalance.Value);
-        json.WriteNumber("bound_percent", plan.Bound.Value);
+        json.WriteFigure("imbalance_percent", plan.Imbalance.Value);
+        json.WriteFigure("bound_percent", plan.Bound.Value);
         json.WriteBoolean("proven", plan.IsProven);
         json.WriteStartArray("steps");
         foreach (var move in BalanceStep.Of(frontier.Schedule, plan.Hops).SelectMany(step => step.Moves))

@@ -6,7 +6,7 @@ using PanelTui.Engine.Running;
 
 namespace PanelTui.Presentation;
 
-/// <summary>An assessment as one JSON object: numbers plain and unrounded, what is not worked out as null.</summary>
+/// <summary>An assessment as one JSON object: numbers plain, of twelve digits, what is not worked out as null.</summary>
 internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
 {
     /// <summary>Counts up when a name or a meaning changes; added names leave it as it is.</summary>
@@ -51,10 +51,10 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
     {
         var connected = assessment.Connected;
         json.WriteStartObject("connected");
-        json.WriteNumber("va", connected.Total.Value);
+        json.WriteFigure("va", connected.Total.Value);
         WriteLegs(leg => (connected.VoltAmperesOn(leg), connected.AmperesOn(leg)));
-        json.WriteNumber("neutral_amps", connected.Neutral.Value);
-        json.WriteNumber("imbalance_percent", connected.Imbalance.Value);
+        json.WriteFigure("neutral_amps", connected.Neutral.Value);
+        json.WriteFigure("imbalance_percent", connected.Imbalance.Value);
         json.WriteEndObject();
     }
 
@@ -75,7 +75,7 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         {
             json.WriteStartObject();
             json.WriteString("label", step.Label);
-            json.WriteNumber("va", step.Value);
+            json.WriteFigure("va", step.Value);
             json.WriteString("cite", $"{step.Cite}");
             json.WriteEndObject();
         }
@@ -113,16 +113,16 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         foreach (var leg in run.Legs.Legs)
         {
             json.WriteStartObject($"{leg}");
-            json.WriteNumber("running_w", run.Legs[leg].Running.Value);
+            json.WriteFigure("running_w", run.Legs[leg].Running.Value);
             Write("limit_w", run.Legs[leg].Limit?.Value);
-            json.WriteNumber("amps", run.Legs[leg].Amperes.Value);
+            json.WriteFigure("amps", run.Legs[leg].Amperes.Value);
             json.WriteEndObject();
         }
 
         json.WriteEndObject();
-        json.WriteNumber("neutral_amps", run.Neutral.Value);
+        json.WriteFigure("neutral_amps", run.Neutral.Value);
         RunJson.WriteStart(json, "worst_start", run.Starts.Worst);
-        json.WriteNumber("average_w", run.Average.Value);
+        json.WriteFigure("average_w", run.Average.Value);
         Write("hours_to_reserve", run.ToReserve?.Value);
         Write("ok", run.Ok);
         json.WriteEndObject();
@@ -135,8 +135,8 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         {
             var (power, current) = figures(leg);
             json.WriteStartObject($"{leg}");
-            json.WriteNumber("va", power.Value);
-            json.WriteNumber("amps", current.Value);
+            json.WriteFigure("va", power.Value);
+            json.WriteFigure("amps", current.Value);
             json.WriteEndObject();
         }
 
@@ -145,7 +145,7 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
 
     private void Write(string name, decimal? value)
     {
-        if (value is { } known) json.WriteNumber(name, known);
+        if (value is { } known) json.WriteFigure(name, known);
         else json.WriteNull(name);
     }
 

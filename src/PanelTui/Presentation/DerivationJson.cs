@@ -3,7 +3,7 @@ using PanelTui.Engine.Derivations;
 
 namespace PanelTui.Presentation;
 
-/// <summary>How a figure came about as a JSON object: its name, a title, and its steps with unrounded values.</summary>
+/// <summary>How a figure came about as a JSON object: its name, a title, and its steps with values of twelve digits.</summary>
 internal static class DerivationJson
 {
     public static void Write(Utf8JsonWriter json, Derivation derivation)
@@ -21,7 +21,7 @@ internal static class DerivationJson
     {
         json.WriteStartObject();
         json.WriteString("label", step.Label);
-        json.WriteNumber("value", step.Value);
+        json.WriteFigure("value", step.IsRemark ? null : step.Value);
         json.WriteString("unit", step.Unit);
         json.WriteString("cite", $"{step.Cite}");
         json.WriteStartArray("spaces");

@@ -15,8 +15,9 @@ internal static class DerivationText
     /// <summary>How many decimals a step is shown with: powers to the volt-ampere.</summary>
     public static int DecimalsOf(DerivationStep step) => step.Unit switch { "VA" or "W" or "Wh" => 0, "ohm/kft" => 4, _ => 2 };
 
-    /// <summary>The value of a step with its unit, rounded for show.</summary>
-    public static string Value(DerivationStep step) => Shown.Rounded(step.Value, DecimalsOf(step), step.Unit);
+    /// <summary>The value of a step with its unit, rounded for show; a remark has none.</summary>
+    public static string Value(DerivationStep step) =>
+        step.IsRemark ? "" : Shown.Rounded(step.Value, DecimalsOf(step), step.Unit);
 
     private static string Line(DerivationStep step)
     {

@@ -12,17 +12,8 @@ internal static class EnduranceRows
     public static IEnumerable<string> Of(ScenarioRun run, Schedule schedule, RunRequest asked)
     {
         if (schedule.Source?.Battery is not { } battery) return ["No battery is stated: nothing tells how long the source lasts."];
-        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), .. Charger(run, schedule), .. Courses(schedule, asked).SelectMany(one => Course(run, schedule, one))];
-    }
-
-    /// <summary>In an outage there is no grid to charge from: that course comes first, and the one with the grid there after it.</summary>
-    private static RunRequest[] Courses(Schedule schedule, RunRequest asked) =>
-        schedule.Source is { Charging.From: ChargingFrom.Grid } && asked.Charges ? [asked with { Charges = false }, asked] : [asked];
-
-    private static IEnumerable<string> Course(ScenarioRun run, Schedule schedule, RunRequest asked)
-    {
-        var course = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, asked.Charges)!;
-        return ["", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course)];
+        var course = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, asked.ChargesIn(schedule))!;
+        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), .. Charger(run, schedule), "", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course), .. Other(run, schedule, asked)];
     }
 
     /// <summary>Every hour of the course, in watt-hours.</summary>
@@ -70,22 +61,43 @@ internal static class EnduranceRows
 
     private static string Title(Schedule schedule, RunRequest asked)
     {
-        var charging = (schedule.Source!.Charging, asked.Charges) switch
+        var charging = (schedule.Source!.Charging, asked.ChargesIn(schedule)) switch
         {
             (null or { From: ChargingFrom.Solar }, _) => "nothing but the sun charging",
-            ({ } how, true) => $"the {(how.From == ChargingFrom.Grid ? "grid" : "generator")} there to charge from {how.StartsAt} to {how.StopsAt}",
-            ({ From: ChargingFrom.Grid }, _) => "an outage, no grid to charge from",
-            _ => "no generator to charge from",
+            ({ } how, true) => $"the {Feeder(how)} there to charge from {how.StartsAt} to {how.StopsAt}",
+            ({ } how, false) => how.From == ChargingFrom.Grid ? "in an outage, the grid gone" : "grid and generator gone",
         };
         return $"{EnergyCourse.UsualHours} hours from {asked.From} at {asked.StartHour:00}:00, {charging}:";
+    }
+
+    private static string Feeder(Charging charging) => charging.From == ChargingFrom.Grid ? "grid" : "generator";
+
+    /// <summary>The course that was not asked for, in a sentence.</summary>
+    private static IEnumerable<string> Other(ScenarioRun run, Schedule schedule, RunRequest asked)
+    {
+        if (schedule.Source!.Charging is not { From: not ChargingFrom.Solar } charging) yield break;
+        var other = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, !asked.ChargesIn(schedule))!;
+        var when = (asked.ChargesIn(schedule), charging.From) switch
+        {
+            (true, ChargingFrom.Grid) => "In an outage, with the grid gone",
+            (true, _) => "With the generator gone too",
+            (false, ChargingFrom.Grid) => $"With the grid there to charge from {charging.StartsAt} to {charging.StopsAt}",
+            _ => $"With the generator there to charge from {charging.StartsAt} to {charging.StopsAt}",
+        };
+        yield return $"{when}: {Missed(other)}.";
+    }
+
+    private static string Missed(EnergyCourse course)
+    {
+        var without = course.FirstMissed is { } at ? $", first after {Shown.Rounded(at.Value, 1, "h")}" : "";
+        return $"missed {Kwh(course.Total.Missed.Value)}{without}; lowest {Figure.Of(course.Lowest)}, at the end {Figure.Of(course.Hours[^1].End)}";
     }
 
     private static IEnumerable<string> Sums(EnergyCourse course)
     {
         var total = course.Total;
         yield return $"In: sun {Kwh(total.Sun.Value)}, supplied {Kwh(total.Supplied.Value)}. Out: used {Kwh(total.Served.Value)}, idle {Kwh(total.Idle.Value)}, lost {Kwh(total.Lost.Value)}, spilled {Kwh(total.Spilled.Value)}.";
-        var without = course.FirstMissed is { } at ? $"; first after {Shown.Rounded(at.Value, 1, "h")}" : "";
-        yield return $"Missed: {Kwh(total.Missed.Value)}{without}. Lowest {Figure.Of(course.Lowest)}, at the end {Figure.Of(course.Hours[^1].End)}.";
+        yield return $"All in all: {Missed(course)}.";
     }
 
     private static string Kwh(decimal wattHours) => Shown.Rounded(wattHours / 1000, 1, "kWh");

@@ -3,7 +3,7 @@ using PanelTui.Engine.Running.Starting;
 
 namespace PanelTui.Presentation;
 
-/// <summary>A start as JSON, the same in `calc` and in `run`: numbers plain and unrounded.</summary>
+/// <summary>A start as JSON, the same in `calc` and in `run`: numbers plain, of twelve digits.</summary>
 internal static class RunJson
 {
     /// <summary>Null where nothing starts. `limit_va` is the surge, and where none counts the continuous power.</summary>
@@ -25,9 +25,9 @@ internal static class RunJson
         var start = moment.Starting[0];
         json.WriteString("id", start.Circuit.Id ?? $"{start.Circuit.Space}");
         json.WriteString("basis", start.Words);
-        json.WriteNumber("full_load_amps", start.FullLoad.Value);
-        json.WriteNumber("start_amps", start.Current.Value);
-        json.WriteNumber("start_va", start.Power.Value);
+        json.WriteFigure("full_load_amps", start.FullLoad.Value);
+        json.WriteFigure("start_amps", start.Current.Value);
+        json.WriteFigure("start_va", start.Power.Value);
         WriteMoment(json, moment);
     }
 
@@ -38,8 +38,8 @@ internal static class RunJson
         foreach (var leg in moment.Asked.System.Legs)
         {
             json.WriteStartObject($"{leg}");
-            json.WriteNumber("va", moment.AskedOn(leg).Value);
-            if (moment.MayOn is { } may) json.WriteNumber("limit_va", may.Value);
+            json.WriteFigure("va", moment.AskedOn(leg).Value);
+            if (moment.MayOn is { } may) json.WriteFigure("limit_va", may.Value);
             else json.WriteNull("limit_va");
             json.WriteEndObject();
         }

@@ -7,7 +7,7 @@ using PanelTui.Engine.Running.Endurance;
 
 namespace PanelTui.Presentation;
 
-/// <summary>What `run --json` prints: every scenario with its limits, starts and course; numbers plain and unrounded.</summary>
+/// <summary>What `run --json` prints: every scenario with its limits, starts and course; numbers plain, of twelve digits.</summary>
 internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, RunRequest asked)
 {
     private readonly Schedule _schedule = assessment.Schedule;
@@ -30,8 +30,8 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
     {
         json.WriteStartObject();
         json.WriteString("name", run.Name);
-        json.WriteNumber("running_w", run.Running.Value);
-        json.WriteNumber("neutral_amps", run.Neutral.Value);
+        json.WriteFigure("running_w", run.Running.Value);
+        json.WriteFigure("neutral_amps", run.Neutral.Value);
         json.WriteStartArray("limits");
         foreach (var bound in run.Bounds) WriteBound(bound);
         json.WriteEndArray();
@@ -48,7 +48,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteEndArray();
         Write("may_start_at_once", run.Starts.AtOnce);
         WriteTogether(run);
-        json.WriteNumber("average_w", run.Average.Value);
+        json.WriteFigure("average_w", run.Average.Value);
         Write("hours_to_reserve", run.ToReserve?.Value);
         Write("hours_from_charge", _schedule.Source?.Battery?.HoursToReserve(asked.From, run.Average)?.Value);
         WriteCourse(run);
@@ -75,8 +75,8 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteString("limit", bound.Called);
         if (bound.Leg is { } leg) json.WriteString("leg", $"{leg}");
         else json.WriteNull("leg");
-        json.WriteNumber("asked", bound.Asked);
-        json.WriteNumber("may", bound.May);
+        json.WriteFigure("asked", bound.Asked);
+        json.WriteFigure("may", bound.May);
         json.WriteString("unit", bound.Unit);
         json.WriteBoolean("ok", bound.Ok);
         json.WriteEndObject();
@@ -85,14 +85,14 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
     private void WriteCourse(ScenarioRun run)
     {
         json.WriteStartArray("course");
-        var course = EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.Charges);
+        var course = EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.ChargesIn(_schedule));
         foreach (var hour in course?.Hours ?? [])
         {
             json.WriteStartObject();
             json.WriteNumber("hour", hour.Hour);
             json.WriteNumber("hour_of_day", hour.OfDay);
-            foreach (var (name, energy) in Parts(hour.Flow)) json.WriteNumber(name, energy.Value);
-            json.WriteNumber("charge_percent", hour.End.Value);
+            foreach (var (name, energy) in Parts(hour.Flow)) json.WriteFigure(name, energy.Value);
+            json.WriteFigure("charge_percent", hour.End.Value);
             json.WriteBoolean("charged", hour.Charged);
             json.WriteEndObject();
         }
@@ -131,7 +131,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
 
     private void Write(string name, decimal? value)
     {
-        if (value is { } known) json.WriteNumber(name, known);
+        if (value is { } known) json.WriteFigure(name, known);
         else json.WriteNull(name);
     }
 }

@@ -101,7 +101,7 @@ internal sealed class LoadSheet(Assessment assessment)
 
     private static ImmutableArray<Cell> Record(Derivation figure, DerivationStep step) =>
     [
-        figure.Figure, step.Label, Cell.Of(step.Value, DerivationText.DecimalsOf(step)), step.Unit, $"{step.Cite}", PanelWords.Spaces(step.Spaces),
+        figure.Figure, step.Label, step.IsRemark ? Cell.Empty : Cell.Of(step.Value, DerivationText.DecimalsOf(step)), step.Unit, $"{step.Cite}", PanelWords.Spaces(step.Spaces),
     ];
 
     private IEnumerable<Block> Findings()

@@ -1,3 +1,4 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Sizing;
@@ -33,6 +34,13 @@ public class GroundingSizeTests
     public void Above_the_table_there_is_none() =>
         GroundingSize.Of(2001.A, Copper(6), Copper(6)).Conductor.ShouldBeNull();
 
+    [Theory]
+    [InlineData(60, 6, 6, "NEC 2023 Table 250.122")]
+    [InlineData(60, 6, 2, "NEC 2023 250.122(B)")]
+    [InlineData(60, 14, 14, "NEC 2023 250.122(A)")]
+    public void It_rests_on_the_table_on_the_enlargement_or_on_the_phases_themselves(int device, int least, int phases, string cite) =>
+        $"{GroundingSize.Of(device.A, Copper(least), Copper(phases)).Section.In(CodeEdition.Nec2023)}".ShouldBe(cite);
+
     [Fact]
     public void The_feeder_has_one_for_its_larger_device_and_its_enlarged_phases()
     {
@@ -46,7 +54,8 @@ public class GroundingSizeTests
         $"{feeder.GroundingConductor}".ShouldBe("6 AWG Cu");
         enlarged.Assessed().Why("grounding-conductor")!.Steps.Select(step => step.Label).ShouldBe(
         [
-            "10 AWG Cu by the device", "Area of the phases against the smallest that would do", "6 AWG Cu, no larger than the phases",
+            "Grounding conductor: 10 AWG Cu by the device", "Area of the phases against the smallest that would do",
+            "Grounding conductor: 6 AWG Cu, enlarged as the phases are",
         ]);
     }
 

@@ -32,13 +32,54 @@ public class CalcTests
     }
 
     [Fact]
-    public void Json_numbers_are_plain_and_unrounded()
+    public void Json_numbers_are_plain_and_a_quotient_has_twelve_digits()
     {
         using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
         var connected = json.RootElement.GetProperty("connected");
         connected.GetProperty("legs").GetProperty("A").GetProperty("amps").GetDecimal().ShouldBe(12m);
-        connected.GetProperty("legs").GetProperty("B").GetProperty("amps").GetDecimal().ShouldBe(1780m / 120);
-        connected.GetProperty("imbalance_percent").GetDecimal().ShouldBe(100 * 170m / 1610);
+        connected.GetProperty("legs").GetProperty("B").GetProperty("amps").GetDecimal().ShouldBe(14.8333333333m);
+        connected.GetProperty("imbalance_percent").GetDecimal().ShouldBe(10.5590062112m);
+    }
+
+    [Fact]
+    public void No_figure_has_the_tail_of_a_quotient()
+    {
+        foreach (var name in new[] { "packing-shed", "hillside-house", "lake-cabin", "print-studio", "market-hall" })
+        {
+            foreach (var verb in (string[][])[["check"], ["check", "--json"], ["calc"], ["calc", "--json"], ["run"], ["run", "--json"], ["transfer"]])
+            {
+                var ran = Ran.Of([verb[0], Shed.Example(name), .. verb[1..]]);
+                ran.Out.ShouldNotMatch(@"\d{2,}\.\d{13,}|\.\d{16,}", $"{verb[0]} {name}");
+                if (!verb.Contains("--json")) ran.Out.ShouldNotMatch(@"\d\.\d{5,}", $"{verb[0]} {name}");
+            }
+        }
+    }
+
+    [Fact]
+    public void A_motor_wire_may_have_a_breaker_above_its_ampacity_and_says_by_which_section()
+    {
+        var why = Ran.Of("calc", Shed.Example("packing-shed"), "--why", "branch:2").Out;
+        why.ShouldMatch(@"12 AWG Cu: largest device, as for the motor +30\.00 A   NEC 2023 240\.4\(G\)");
+        why.ShouldNotContain("240.4(B)");
+    }
+
+    [Fact]
+    public void Where_no_drop_is_worked_out_there_is_no_figure_of_it()
+    {
+        var why = Ran.Of("calc", Shed.Example("packing-shed"), "--why", "branch:2").Out;
+        why.ShouldContain("no drop is worked out");
+        why.ShouldNotContain("0.00 %");
+        using var json = JsonDocument.Parse(Ran.Of("calc", Shed.Example("packing-shed"), "--json").Out);
+        json.RootElement.GetProperty("derivations").EnumerateArray().Single(figure => figure.GetProperty("figure").GetString() == "branch:2")
+            .GetProperty("steps").EnumerateArray().Last().GetProperty("value").ValueKind.ShouldBe(JsonValueKind.Null);
+    }
+
+    [Fact]
+    public void Starts_cite_the_edition_of_the_file()
+    {
+        var why = Ran.With(File.ReadAllText(Shed.Example("packing-shed")).Replace("edition: 2023", "edition: 2017", StringComparison.Ordinal), "calc", "-", "--why", "starting:Harvest night").Out;
+        why.ShouldContain("NEC 2017 Table 430.248");
+        why.ShouldNotContain("NEC 2023");
     }
 
     [Fact]

@@ -59,6 +59,29 @@ public class RunTests
     }
 
     [Fact]
+    public void The_course_is_an_outage_unless_the_grid_is_asked_for_and_the_other_is_told_in_a_line()
+    {
+        var outage = Ran.Of("run", Shed.Example("packing-shed")).Out;
+        outage.ShouldContain("in an outage, the grid gone:");
+        outage.ShouldContain("With the grid there to charge from 25 % to 35 %: missed 0.0 kWh");
+        Ran.Of("run", Shed.Example("packing-shed"), "--outage").Out.ShouldBe(outage);
+        var grid = Ran.Of("run", Shed.Example("packing-shed"), "--grid").Out;
+        grid.ShouldContain("the grid there to charge from 25 % to 35 %:");
+        grid.ShouldContain("In an outage, with the grid gone: missed");
+        Ran.Of("run", Shed.Example("packing-shed"), "--grid", "--outage").Code.ShouldBe(2);
+    }
+
+    [Fact]
+    public void A_generator_that_charges_is_there_in_an_outage_unless_it_is_taken_away()
+    {
+        var text = File.ReadAllText(Shed.Example("packing-shed")).Replace("from: grid", "from: generator", StringComparison.Ordinal);
+        var usual = Ran.With(text, "run", "-").Out;
+        usual.ShouldContain("the generator there to charge");
+        usual.ShouldContain("With the generator gone too: missed");
+        Ran.With(text, "run", "-", "--outage").Out.ShouldContain("grid and generator gone:");
+    }
+
+    [Fact]
     public void Calc_tells_the_worst_start_the_average_and_the_hours()
     {
         using var json = JsonDocument.Parse(Ran.Of("calc", Shed.Example("packing-shed"), "--json").Out);

@@ -46,7 +46,7 @@ internal sealed record SwitchingFacts
         var source = schedule.Source;
         var leftOff = LeftOff.Of(assessment);
         var run = ScenarioRun.OfAll(schedule, assessment.Connected.Loads);
-        foreach (var circuit in leftOff.Circuits) run = run.Without(circuit, schedule);
+        run = run.Without(leftOff.Circuits, schedule);
         return new SwitchingFacts
         {
             Kind = schedule.Transfer?.Kind,
