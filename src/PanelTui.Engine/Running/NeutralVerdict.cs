@@ -19,19 +19,50 @@ public enum NeutralBonds
     Nowhere,
 }
 
+/// <summary>What the source is to the wiring of the building: the rows of the decision table on its neutral.</summary>
+public enum SourceStanding
+{
+    /// <summary>Too little is written down to tell.</summary>
+    Unknown,
+
+    /// <summary>The transfer equipment leaves the neutral connected, so the service's bond serves the source too.</summary>
+    SharesTheNeutral,
+
+    /// <summary>The transfer equipment switches the neutral: a separately derived system.</summary>
+    Separate,
+
+    /// <summary>There is no grid: the source is the only system of this panel.</summary>
+    OnlySystem,
+
+    /// <summary>The panel hangs on the source's own outlet, and no wiring of a building is behind it.</summary>
+    OutletsOnly,
+}
+
 /// <summary>Where the neutral of this schedule is bonded on standby, what follows, and the one right sign at the inlet.</summary>
 /// <remarks>
 /// A source is a system of its own only where the transfer equipment switches the neutral: that is no property of the generator.
 /// Seen in trade questions and answers on 250.20 and 250.30, and in a trade forum.
 /// </remarks>
-public sealed record NeutralVerdict(NeutralBonds Bonds, bool? IsSeparatelyDerived, StandbySource Source)
+public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing, StandbySource Source)
 {
     public static readonly CodeSection Section = Nec.FromMemory("250.30(A)(1)");
 
     /// <summary>Nothing without a source.</summary>
-    public static NeutralVerdict? Of(Schedule schedule) => schedule.Source is not { } source
-        ? null
-        : new NeutralVerdict(BondsOf(schedule.Transfer?.SwitchesNeutral, source.Neutral), schedule.Transfer?.SwitchesNeutral, source);
+    public static NeutralVerdict? Of(Schedule schedule)
+    {
+        if (schedule.Source is not { } source)
+            return null;
+        var standing = StandingOf(schedule, source);
+        return new NeutralVerdict(BondsOf(standing, source.Neutral, schedule.Panel.NeutralBonded), standing, source);
+    }
+
+    /// <summary>Nothing where that is not to be told, or there is no other system to be separate from.</summary>
+    public bool? IsSeparatelyDerived => Standing switch
+    {
+        SourceStanding.Separate => true,
+        SourceStanding.SharesTheNeutral => false,
+        _ => null,
+    };
 
     /// <summary>What the source's neutral has to be with this transfer equipment; nothing where that is not written down.</summary>
     public SourceNeutral? MustBe => IsSeparatelyDerived switch
@@ -52,18 +83,33 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, bool? IsSeparatelyDerive
     };
 
     /// <summary>Where the one bond belongs.</summary>
-    public string Place => IsSeparatelyDerived switch
+    public string Place => Standing switch
     {
-        true => "at the source, and an electrode there where it is permanent",
-        false => "at the service alone, none at the source or in this panel",
-        null => "not to be told until transfer.switches_neutral is written down",
+        SourceStanding.Separate => "at the source, and an electrode there where it is permanent",
+        SourceStanding.SharesTheNeutral => "at the service alone, none at the source or in this panel",
+        SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the inverters floating",
+        SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords (250.34(A))",
+        _ => "not to be told until transfer.switches_neutral is written down",
     };
 
-    private static NeutralBonds BondsOf(bool? switched, SourceNeutral? neutral) => (switched, neutral) switch
+    /// <remarks>Without transfer equipment and without a device on a normal supply there is no grid in the file.</remarks>
+    private static SourceStanding StandingOf(Schedule schedule, StandbySource source) => schedule switch
     {
-        (null, _) or (_, null) => NeutralBonds.Unknown,
-        (true, SourceNeutral.Bonded) or (false, SourceNeutral.Floating) => NeutralBonds.Once,
-        (false, SourceNeutral.Bonded) => NeutralBonds.Twice,
-        _ => NeutralBonds.Nowhere,
+        { Transfer.SwitchesNeutral: true } => SourceStanding.Separate,
+        { Transfer.SwitchesNeutral: false } => SourceStanding.SharesTheNeutral,
+        { Transfer: null, Feeder.Ocpd: null } or { Transfer: null, Feeder: null } =>
+            source.Outlet is null ? SourceStanding.OnlySystem : SourceStanding.OutletsOnly,
+        _ => SourceStanding.Unknown,
+    };
+
+    private static NeutralBonds BondsOf(SourceStanding standing, SourceNeutral? neutral, bool? inPanel) => (standing, neutral) switch
+    {
+        (_, null) => NeutralBonds.Unknown,
+        (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, SourceNeutral.Bonded) => inPanel == true ? NeutralBonds.Twice : NeutralBonds.Once,
+        (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, _) => inPanel == true ? NeutralBonds.Once : NeutralBonds.Unknown,
+        (SourceStanding.Separate, SourceNeutral.Bonded) or (SourceStanding.SharesTheNeutral, SourceNeutral.Floating) => NeutralBonds.Once,
+        (SourceStanding.SharesTheNeutral, _) => NeutralBonds.Twice,
+        (SourceStanding.Separate, _) => NeutralBonds.Nowhere,
+        _ => NeutralBonds.Unknown,
     };
 }

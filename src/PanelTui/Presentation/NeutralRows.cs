@@ -14,7 +14,7 @@ internal static class NeutralRows
 
     private static IEnumerable<string> Lines(NeutralVerdict verdict, Schedule schedule)
     {
-        yield return $"Transfer equipment: {Switching(verdict)}. Source: {Bonding(verdict.Source.Neutral)}{Gfci(verdict.Source.Gfci)}.";
+        yield return $"{Switching(verdict)}. Source: {Bonding(verdict.Source.Neutral)}{Gfci(verdict.Source.Gfci)}.";
         yield return $"The one bond belongs {verdict.Place} ({NeutralVerdict.Section.In(schedule.Code.Edition)}).";
         yield return Conclusion(verdict);
         if (verdict.Sign is { } sign) yield return $"Sign at the inlet: {sign}";
@@ -25,22 +25,28 @@ internal static class NeutralRows
         NeutralBonds.Once => "Written down: bonded once. Check it at the source's nameplate and with a clamp on the grounding conductor: it reads 0 A.",
         NeutralBonds.Twice => "BONDED TWICE: neutral current flows on grounding conductors"
             + (verdict.Source.Gfci == true ? ", and the GFCI at the source trips as soon as the panel is connected." : "; a GFCI at the source would trip."),
+        NeutralBonds.Unknown when verdict is { Standing: SourceStanding.OutletsOnly, Source.Neutral: SourceNeutral.Floating } =>
+            "A floating frame is as built for cords alone: the first fault trips nothing, and testers show an open ground. Do not add a bond to it.",
+        NeutralBonds.Unknown when verdict is { Standing: SourceStanding.OnlySystem, Source.Neutral: SourceNeutral.Floating } =>
+            "The one bond is not in this file: find it at the first panel or disconnect. With none, no breaker clears a fault from hot to case.",
         NeutralBonds.Nowhere => "BONDED NOWHERE: a breaker will not clear a fault from hot to case; testers show an open ground, vehicle chargers refuse.",
         _ => $"Not to be told: write down {Missing(verdict)}.",
     };
 
-    private static string Missing(NeutralVerdict verdict) => (verdict.IsSeparatelyDerived, verdict.Source.Neutral) switch
+    private static string Missing(NeutralVerdict verdict) => (verdict.Standing, verdict.Source.Neutral) switch
     {
-        (null, null) => "transfer.switches_neutral and source.neutral",
-        (null, _) => "transfer.switches_neutral",
+        (SourceStanding.Unknown, null) => "transfer.switches_neutral and source.neutral",
+        (SourceStanding.Unknown, _) => "transfer.switches_neutral",
         _ => "source.neutral",
     };
 
-    private static string Switching(NeutralVerdict verdict) => verdict.IsSeparatelyDerived switch
+    private static string Switching(NeutralVerdict verdict) => verdict.Standing switch
     {
-        true => "switches the neutral, so the source is a separately derived system",
-        false => "leaves the neutral connected, so the source is not separately derived",
-        null => "whether it switches the neutral is not written down",
+        SourceStanding.Separate => "Transfer equipment: switches the neutral, so the source is a separately derived system",
+        SourceStanding.SharesTheNeutral => "Transfer equipment: leaves the neutral connected, so the source is not separately derived",
+        SourceStanding.OnlySystem => "No transfer equipment and no normal supply are written down: the source is the only system here (off-grid)",
+        SourceStanding.OutletsOnly => "No transfer equipment and no normal supply are written down: this panel hangs on the source's own outlet",
+        _ => "Transfer equipment: whether it switches the neutral is not written down",
     };
 
     private static string Bonding(SourceNeutral? neutral) => neutral switch

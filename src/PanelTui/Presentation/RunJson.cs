@@ -1,4 +1,6 @@
 using System.Text.Json;
+using PanelTui.Engine.Panels;
+using PanelTui.Engine.Running;
 using PanelTui.Engine.Running.Starting;
 
 namespace PanelTui.Presentation;
@@ -47,5 +49,32 @@ internal static class RunJson
         json.WriteEndObject();
         if (moment.Ok is { } ok) json.WriteBoolean("ok", ok);
         else json.WriteNull("ok");
+    }
+
+    public static void WriteBounds(Utf8JsonWriter json, ScenarioRun run)
+    {
+        json.WriteStartArray("limits");
+        foreach (var bound in run.Bounds) WriteBound(json, bound);
+        json.WriteEndArray();
+    }
+
+    public static void WriteCircuits(Utf8JsonWriter json, string name, IEnumerable<Circuit> circuits)
+    {
+        json.WriteStartArray(name);
+        foreach (var circuit in circuits.DistinctBy(circuit => circuit.Ordinal)) json.WriteStringValue(circuit.Id ?? $"{circuit.Space}");
+        json.WriteEndArray();
+    }
+
+    private static void WriteBound(Utf8JsonWriter json, SourceBound bound)
+    {
+        json.WriteStartObject();
+        json.WriteString("limit", bound.Called);
+        if (bound.Leg is { } leg) json.WriteString("leg", $"{leg}");
+        else json.WriteNull("leg");
+        json.WriteFigure("asked", bound.Asked);
+        json.WriteFigure("may", bound.May);
+        json.WriteString("unit", bound.Unit);
+        json.WriteBoolean("ok", bound.Ok);
+        json.WriteEndObject();
     }
 }

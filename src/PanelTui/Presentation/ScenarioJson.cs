@@ -32,11 +32,9 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteString("name", run.Name);
         json.WriteFigure("running_w", run.Running.Value);
         json.WriteFigure("neutral_amps", run.Neutral.Value);
-        json.WriteStartArray("limits");
-        foreach (var bound in run.Bounds) WriteBound(bound);
-        json.WriteEndArray();
-        WriteCircuits("dead", run.Dead.Select(load => load.Circuit));
-        WriteCircuits("shed", Shedding.Of(run, _schedule).Shed);
+        RunJson.WriteBounds(json, run);
+        RunJson.WriteCircuits(json, "dead", run.Dead.Select(load => load.Circuit));
+        RunJson.WriteCircuits(json, "shed", Shedding.Of(run, _schedule).Shed);
         json.WriteStartArray("starts");
         foreach (var moment in run.Starts.Moments)
         {
@@ -48,6 +46,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteEndArray();
         Write("may_start_at_once", run.Starts.AtOnce);
         WriteTogether(run);
+        OneUnitJson.Write(json, OneUnit.Of(run, _schedule));
         json.WriteFigure("average_w", run.Average.Value);
         Write("hours_to_reserve", run.ToReserve?.Value);
         Write("hours_from_charge", _schedule.Source?.Battery?.HoursToReserve(asked.From, run.Average)?.Value);
@@ -66,19 +65,6 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
 
         json.WriteStartObject("all_at_once");
         RunJson.WriteMoment(json, together);
-        json.WriteEndObject();
-    }
-
-    private void WriteBound(SourceBound bound)
-    {
-        json.WriteStartObject();
-        json.WriteString("limit", bound.Called);
-        if (bound.Leg is { } leg) json.WriteString("leg", $"{leg}");
-        else json.WriteNull("leg");
-        json.WriteFigure("asked", bound.Asked);
-        json.WriteFigure("may", bound.May);
-        json.WriteString("unit", bound.Unit);
-        json.WriteBoolean("ok", bound.Ok);
         json.WriteEndObject();
     }
 
@@ -118,16 +104,19 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteString("bonds", verdict.Bonds.ToString().ToLowerInvariant());
         if (verdict.IsSeparatelyDerived is { } derived) json.WriteBoolean("separately_derived", derived);
         else json.WriteNull("separately_derived");
+        json.WriteString("standing", StandingOf(verdict.Standing));
         json.WriteString("sign", verdict.Sign);
         json.WriteEndObject();
     }
 
-    private void WriteCircuits(string name, IEnumerable<Circuit> circuits)
+    private static string? StandingOf(SourceStanding standing) => standing switch
     {
-        json.WriteStartArray(name);
-        foreach (var circuit in circuits.DistinctBy(circuit => circuit.Ordinal)) json.WriteStringValue(circuit.Id ?? $"{circuit.Space}");
-        json.WriteEndArray();
-    }
+        SourceStanding.SharesTheNeutral => "shares-the-neutral",
+        SourceStanding.Separate => "separate",
+        SourceStanding.OnlySystem => "only-system",
+        SourceStanding.OutletsOnly => "outlets-only",
+        _ => null,
+    };
 
     private void Write(string name, decimal? value)
     {

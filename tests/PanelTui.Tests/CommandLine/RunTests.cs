@@ -82,6 +82,18 @@ public class RunTests
     }
 
     [Fact]
+    public void Json_tells_what_goes_dark_with_each_unit_and_what_the_other_carries_alone()
+    {
+        using var json = JsonDocument.Parse(Ran.Of("run", Shed.Example("packing-shed"), "--scenario", "Harvest night", "--json").Out);
+        var one = json.RootElement.GetProperty("scenarios")[0].GetProperty("one_unit");
+        Ids(one.GetProperty("stops").GetProperty("B").GetProperty("dark")).ShouldBe(["network"]);
+        Ids(one.GetProperty("alone_in_phase").GetProperty("dead")).ShouldBe(["cold-room", "well-pump"]);
+        one.GetProperty("alone_in_phase").GetProperty("running_w").GetDecimal().ShouldBe(2250);
+        using var single = JsonDocument.Parse(Ran.Of("run", Shed.Example("hillside-house"), "--json").Out);
+        single.RootElement.GetProperty("scenarios")[0].GetProperty("one_unit").ValueKind.ShouldBe(JsonValueKind.Null);
+    }
+
+    [Fact]
     public void Calc_tells_the_worst_start_the_average_and_the_hours()
     {
         using var json = JsonDocument.Parse(Ran.Of("calc", Shed.Example("packing-shed"), "--json").Out);
@@ -132,6 +144,8 @@ public class RunTests
         var text = Shed.Text.Replace("transfer: {kind: manual, rating: 50 A}\n", "", StringComparison.Ordinal);
         Spaced(Ran.With(text, "transfer", "-").Out).ShouldContain("do not connect the source");
     }
+
+    private static List<string?> Ids(JsonElement list) => [.. list.EnumerateArray().Select(id => id.GetString())];
 
     private static string Spaced(string lines) => string.Join(' ', lines.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 

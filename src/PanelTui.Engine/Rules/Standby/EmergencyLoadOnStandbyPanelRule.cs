@@ -11,7 +11,7 @@ public sealed class EmergencyLoadOnStandbyPanelRule : CodeRule
     private static readonly ImmutableArray<string> Phrases =
     [
         "EMERGENCY", "EXIT LIGHT", "EXIT LIGHTS", "EXIT LIGHTING", "EXIT SIGN", "EXIT SIGNS", "EGRESS",
-        "FIRE ALARM", "FIRE PUMP", "SPRINKLER", "SPRINKLERS", "SMOKE CONTROL", "SMOKE EXHAUST",
+        "FIRE ALARM", "FIRE ALARMS", "FIRE DETECTION", "FIRE PUMP", "FIRE PUMPS", "SPRINKLER", "SPRINKLERS", "SMOKE CONTROL", "SMOKE EXHAUST",
     ];
 
     /// <summary>A heat pump's second stage, and no one's way out.</summary>
