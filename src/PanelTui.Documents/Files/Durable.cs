@@ -3,7 +3,7 @@ using Microsoft.Win32.SafeHandles;
 namespace PanelTui.Documents.Files;
 
 /// <summary>The steps of a save that must be sure, on each system by the surest call it has.</summary>
-internal static class Durable
+public static class Durable
 {
     // What .NET gives, among other things, when the space asked for in advance is not there.
     private const int PreallocationFailed = unchecked((int)0x80131620);

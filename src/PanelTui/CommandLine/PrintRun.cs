@@ -18,7 +18,10 @@ internal sealed class PrintRun(Streams streams)
         if (Misunderstood(order) is { } problem) return streams.Refuse(problem);
         if (AssessedFile.Read(order.File, streams) is not { } assessment) return ExitCode.Unusable;
         var choices = new SheetChoices(Paper.All.First(paper => paper.Name == order.Paper), order.Tape);
-        return order.What == Everything ? All(order, assessment, choices) : One(order, assessment, choices);
+        var code = order.What == Everything ? All(order, assessment, choices) : One(order, assessment, choices);
+        if (code != ExitCode.Clean || OpenErrors.Of(assessment) is not { } open) return code;
+        streams.Error.WriteLine(DisplayText.Clean($"{order.File}: {open}"));
+        return ExitCode.Findings;
     }
 
     /// <summary>What can be said before the file is read.</summary>
@@ -71,7 +74,8 @@ internal sealed class PrintRun(Streams streams)
 
     private int ToFile(string path, byte[] bytes, bool force)
     {
-        if (OutputFile.Write(path, bytes, force) is { } problem) return streams.Refuse(problem);
+        if (OutputFile.Write(path, bytes, force) is { } problem)
+            return streams.Refuse(problem.Exists ? $"{problem.Sentence.TrimEnd('.')}; --force overwrites it." : problem.Sentence);
         streams.Out.WriteLine(DisplayText.Clean($"Wrote {path}."));
         return ExitCode.Clean;
     }

@@ -21,8 +21,7 @@ internal sealed class SheetForm(SheetKind kind, string schedule) : Form
             return new FormRefusal(0, $"{path} ends in no format: write .pdf, .html, .md, .txt, .csv or .svg");
         if (format.Write(kind.Make(session.Assessment, SheetChoices.Default), SheetChoices.Default) is not { } bytes)
             return new FormRefusal(0, $"the {kind.Name} sheet makes no sense as {format.Name}");
-        if (OutputFile.Write(path, bytes, force: false) is not null and var problem)
-            return new FormRefusal(0, problem.Replace("; --force overwrites it", "", StringComparison.Ordinal));
+        if (OutputFile.Write(path, bytes, force: false) is { } problem) return new FormRefusal(0, problem.Sentence);
         session.Say($"Wrote {path}");
         return null;
     }

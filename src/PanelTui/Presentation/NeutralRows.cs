@@ -20,7 +20,8 @@ internal static class NeutralRows
         if (verdict.Sign is { } sign) yield return $"Sign at the inlet: {sign}";
     }
 
-    private static string Conclusion(NeutralVerdict verdict) => verdict.Bonds switch
+    /// <summary>How often the neutral is bonded on standby, and what follows.</summary>
+    public static string Conclusion(NeutralVerdict verdict) => verdict.Bonds switch
     {
         NeutralBonds.Once => "Written down: bonded once. Check it at the source's nameplate and with a clamp on the grounding conductor: it reads 0 A.",
         NeutralBonds.Twice => "BONDED TWICE: neutral current flows on grounding conductors"

@@ -18,7 +18,11 @@ internal abstract record Block
 
     public sealed record Grid(Table Table) : Block;
 
-    public sealed record Picture(Drawing Drawing) : Block;
+    public sealed record Picture(Drawing Drawing) : Block
+    {
+        /// <summary>The same in letters, line by line, for formats without pictures; empty where letters cannot tell it.</summary>
+        public ImmutableArray<string> InLetters { get; init; } = [];
+    }
 
     /// <summary>Lines to sign on, each with what stands under it.</summary>
     public sealed record Signatures(ImmutableArray<string> Lines) : Block;

@@ -14,7 +14,7 @@ internal static class DiagramSheet
         return new Sheet(
             $"One-line diagram: {PanelWords.NameOf(schedule.Panel)}",
             [
-                new Block.Picture(drawing),
+                new Block.Picture(drawing) { InLetters = OneLineText.Of(schedule) },
                 new Block.Facts([.. Facts(schedule)]),
                 new Block.Paragraph("Symbols after IEEE 315 and IEC 60617 (from memory). Slashes count the poles. What is dashed is not in the file."),
             ])

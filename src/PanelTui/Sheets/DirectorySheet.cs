@@ -32,10 +32,11 @@ internal static class DirectorySheet
             [
                 new Block.Facts([.. Facts(schedule)]),
                 new Block.Grid(Table.Of(OnTheWall, face.Lines.Select(Row))),
+                .. Unplaced(schedule, face).Select(circuit => new Block.Paragraph($"WITHOUT A PLACE OF ITS OWN: {Named(circuit)}")),
                 new Block.Paragraph(Foot(schedule)),
             ])
         {
-            Records = Table.Of(Listed, Cells(face).Select(cell => Record(cell))),
+            Records = Table.Of(Listed, [.. Cells(face).Select(Record), .. Unplaced(schedule, face).Select(Record)]),
             Sizes = [12, 11, 10, 9, 8.5],
         };
     }
@@ -98,6 +99,29 @@ internal static class DirectorySheet
 
     private static IEnumerable<FaceCell> Cells(Face face) => face.Lines
         .SelectMany(line => new[] { line.Left, line.Right }).OfType<FaceCell>().OrderBy(cell => cell.Space);
+
+    /// <summary>Circuits that the face cannot show: past the last space, or on a space that another one claims.</summary>
+    private static IEnumerable<Circuit> Unplaced(Schedule schedule, Face face)
+    {
+        var shown = Cells(face).Where(cell => cell is { Crowded: false, IsTop: true }).Select(cell => cell.Circuit!.Ordinal).ToHashSet();
+        return schedule.Circuits.Where(circuit => !shown.Contains(circuit.Ordinal)).OrderBy(circuit => circuit.Space);
+    }
+
+    private static string Named(Circuit circuit) =>
+        $"{PanelWords.Purpose(circuit)}, {PanelWords.Of(circuit.Breaker)}, written down at {PanelWords.Spaces(circuit.Spaces)}.";
+
+    private static ImmutableArray<Cell> Record(Circuit circuit) =>
+    [
+        PanelWords.Spaces(circuit.Spaces),
+        "none",
+        "",
+        PanelWords.Purpose(circuit),
+        new Cell(PlainNumber(circuit.Breaker.Rating.Value), true),
+        Cell.Of(circuit.Breaker.Poles),
+        "",
+        PanelWords.Of(circuit.Breaker.Protection),
+        PanelWords.Date(circuit.Verified),
+    ];
 
     private static ImmutableArray<Cell> Record(FaceCell cell) =>
     [

@@ -26,12 +26,11 @@ internal static class LabelSheet
     {
         var schedule = assessment.Schedule;
         var circuits = schedule.Circuits.OrderBy(circuit => circuit.Space).ToList();
-        ImmutableArray<Drawing> pages = [.. Pages(circuits, schedule.Panel.System, choices)];
         return new Sheet(
             $"Circuit labels: {PanelWords.NameOf(schedule.Panel)}",
             [
                 new Block.Paragraph($"{circuits.Count} labels for {choices.Tape} mm tape. Print at 100 %, cut along the lines."),
-                .. pages.Select(page => new Block.Picture(page)),
+                .. Pages(circuits, schedule.Panel.System, choices),
             ])
         {
             Records = Table.Of(Listed, circuits.Select(circuit => Record(circuit, schedule.Panel.System))),
@@ -40,13 +39,21 @@ internal static class LabelSheet
     }
 
     /// <summary>So many labels to a page that none is cut in two or made smaller.</summary>
-    private static IEnumerable<Drawing> Pages(List<Circuit> circuits, PanelSystem system, SheetChoices choices)
+    private static IEnumerable<Block> Pages(List<Circuit> circuits, PanelSystem system, SheetChoices choices)
     {
         var pitch = (choices.Tape * PointsPerMillimetre) + Gap;
         var across = Math.Clamp((int)((choices.Paper.Inside.Width + Gap) / (Length + Gap)), 1, Columns);
         var down = Math.Max(1, (int)((choices.Paper.Inside.Height - (6 * Gap)) / pitch) - 1);
-        return circuits.Chunk(across * down).Select(some => Page([.. some], system, choices.Tape, across));
+        return circuits.Chunk(across * down).Select(some => new Block.Picture(Page([.. some], system, choices.Tape, across))
+        {
+            InLetters = [.. some.SelectMany(circuit => Letters(circuit, system))],
+        });
     }
+
+    /// <summary>The two lines of a label, for a label printer that is typed at, and a blank one.</summary>
+    private static string[] Letters(Circuit circuit, PanelSystem system) => [First(circuit), Second(circuit, system), ""];
+
+    private static string First(Circuit circuit) => $"{PanelWords.Spaces(circuit.Spaces)} · {PanelWords.Purpose(circuit)}";
 
     private static Drawing Page(List<Circuit> circuits, PanelSystem system, int tape, int across = Columns)
     {
@@ -94,7 +101,7 @@ internal static class LabelSheet
         Legs(circuit, system),
         PanelWords.Of(circuit.Breaker),
         PanelWords.Purpose(circuit),
-        $"{PanelWords.Spaces(circuit.Spaces)} · {PanelWords.Purpose(circuit)}",
+        First(circuit),
         Second(circuit, system),
     ];
 }

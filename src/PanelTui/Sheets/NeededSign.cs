@@ -8,6 +8,14 @@ namespace PanelTui.Sheets;
 /// <param name="Prescribed">Whether its words are the code's; otherwise the section says what to name, and the words are ours.</param>
 internal sealed record NeededSign(string Where, string Text, CodeSection Section, bool Prescribed)
 {
+    /// <summary>How its words came about.</summary>
+    public string Wording => (Prescribed, Section == SignTexts.AtInlet) switch
+    {
+        (true, _) => "Words as prescribed.",
+        (_, true) => "Words as prescribed at an inlet for a portable generator; ask the authority whether it wants them for inverters.",
+        _ => "The section says what the sign names, not in which words; these are a proposal.",
+    };
+
     private static readonly CodeSection AtService = Nec.Section("702.7(A)");
 
     private static readonly CodeSection SeveralSources = Nec.Section((2017, "705.10"), (2023, "710.10"));
@@ -19,7 +27,8 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
         if (Supply(schedule) is { } supply) yield return supply;
         if (schedule.Source is not { } source) yield break;
         yield return Service(source);
-        yield return new NeededSign("where the supplies come together", "CAUTION: MULTIPLE SOURCES OF POWER.", SeveralSources, true);
+        if (source.Kind == SourceKind.Inverters || source.Solar is not null)
+            yield return new NeededSign("where the supplies come together", "CAUTION: MULTIPLE SOURCES OF POWER.", SeveralSources, true);
         if (Inlet(schedule) is { } inlet) yield return inlet;
         if (source.Arrangement == SourceArrangement.InPhase || schedule.Panel.System == PanelSystem.OneLeg)
             yield return new NeededSign("at the panel", SignTexts.OneLegSource, SignTexts.AtPanelOnOneLegSource, true);
@@ -51,10 +60,14 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
     private static NeededSign? Inlet(Schedule schedule) => schedule switch
     {
         { Source.Outlet: null } or { Transfer: null } => null,
-        { Transfer.SwitchesNeutral: true } => new("at the inlet", SignTexts.SeparatelyDerived, SignTexts.AtInlet, true),
-        { Transfer.SwitchesNeutral: false } => new("at the inlet", SignTexts.NotSeparatelyDerived, SignTexts.AtInlet, true),
+        { Transfer.SwitchesNeutral: true, Source: { } source } => AtInlet(SignTexts.SeparatelyDerived, source),
+        { Transfer.SwitchesNeutral: false, Source: { } source } => AtInlet(SignTexts.NotSeparatelyDerived, source),
         _ => null,
     };
+
+    /// <summary>The section speaks of portable generators; with inverters it is the same question, but nobody prescribes its words.</summary>
+    private static NeededSign AtInlet(string text, StandbySource source) =>
+        new("at the inlet", text, SignTexts.AtInlet, source.Kind == SourceKind.Generator);
 
     private static string Named(StandbySource source)
     {

@@ -17,12 +17,12 @@ internal static class PlotSheet
     {
         ImmutableArray<LegBar> bars = [.. LegBar.Of(assessment)];
         var drawing = Draw(bars, assessment);
-        var rows = bars.Select(bar => Row(bar));
+        ImmutableArray<ImmutableArray<Cell>> rows = [.. bars.Select(Row)];
         return new Sheet(
             $"Leg loads: {PanelWords.NameOf(assessment.Schedule.Panel)}",
             [new Block.Picture(drawing), new Block.Grid(Table.Of(Shown, rows))])
         {
-            Records = Table.Of(Listed, bars.Select(Row)),
+            Records = Table.Of(Listed, rows),
             Drawing = drawing,
         };
     }

@@ -11,6 +11,12 @@ internal sealed record Sheet(string Title, ImmutableArray<Block> Blocks)
         "Made from the schedule file; check it against the panel itself. It does not replace the code in force, "
         + "the authority having jurisdiction or licensed practice. Never connect two supplies; work de-energised.";
 
+    /// <summary>That findings at error level are open; nothing where none is.</summary>
+    public string? Open { get; init; }
+
+    /// <summary>What ends it: what is open, and the deference.</summary>
+    public string Foot => Open is null ? Deference : $"{Open} {Deference}";
+
     /// <summary>Its records, for formats that are read by programs; nothing where it is no list.</summary>
     public Table? Records { get; init; }
 

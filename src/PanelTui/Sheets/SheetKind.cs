@@ -3,8 +3,8 @@ using PanelTui.Engine;
 
 namespace PanelTui.Sheets;
 
-/// <summary>A kind of sheet: the word it is asked by, what it is, and how it is made.</summary>
-internal sealed record SheetKind(string Name, string Summary, Func<Assessment, SheetChoices, Sheet> Make)
+/// <summary>A kind of sheet: the word it is asked by, what it is, and how it is drawn up.</summary>
+internal sealed record SheetKind(string Name, string Summary, Func<Assessment, SheetChoices, Sheet> DrawnUp)
 {
     public static readonly ImmutableArray<SheetKind> All =
     [
@@ -18,4 +18,13 @@ internal sealed record SheetKind(string Name, string Summary, Func<Assessment, S
     ];
 
     public static SheetKind? Find(string name) => All.FirstOrDefault(kind => kind.Name == name);
+
+    /// <summary>The sheet; one of a schedule that breaks rules says so before anything else.</summary>
+    public Sheet Make(Assessment assessment, SheetChoices choices)
+    {
+        var sheet = DrawnUp(assessment, choices);
+        return OpenErrors.Of(assessment) is { } open
+            ? sheet with { Open = open, Blocks = sheet.Blocks.Insert(0, new Block.Paragraph(open)) }
+            : sheet;
+    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelTui.Engine;
 using PanelTui.Engine.Codes;
+using PanelTui.Presentation;
 using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Sheets;
@@ -29,26 +30,27 @@ internal static class SignSheet
             ])
         {
             Records = Table.Of(Listed, signs.Select(sign => Record(sign, edition))),
-            Drawing = All(signs),
+            Drawing = Plate(signs),
         };
     }
 
     private static IEnumerable<Block> Blocks(NeededSign sign, CodeEdition edition) =>
     [
         new Block.Heading($"{char.ToUpperInvariant(sign.Where[0])}{sign.Where[1..]}: {sign.Section.In(edition)}"),
-        new Block.Picture(Plate([sign])),
-        new Block.Paragraph(Wording(sign)),
+        new Block.Picture(Plate([sign])) { InLetters = Framed(sign.Text) },
+        new Block.Paragraph(sign.Wording),
     ];
 
-    private static string Wording(NeededSign sign) => sign.Prescribed
-        ? "Words as prescribed."
-        : "The section says what the sign names, not in which words; these are a proposal.";
+    private static ImmutableArray<string> Framed(string text)
+    {
+        string[] lines = [.. Wrapped.Of(DisplayText.Clean(text), 56)];
+        var edge = $"+{new string('-', 60)}+";
+        return [edge, .. lines.Select(line => $"|  {DisplayText.Fit(line, 56)}  |"), edge];
+    }
 
     private static IEnumerable<Block> None(ImmutableArray<NeededSign> signs) => signs.IsEmpty
         ? [new Block.Paragraph("Nothing in the file asks for a sign that this program knows.")]
         : [];
-
-    private static Drawing All(ImmutableArray<NeededSign> signs) => Plate(signs);
 
     private static Drawing Plate(ImmutableArray<NeededSign> signs)
     {

@@ -11,13 +11,6 @@ internal sealed class Sketch
     public void Line(double x1, double y1, double x2, double y2, double weight = 1, bool dashed = false) =>
         _marks.Add(new Mark.Stroke([new Point(x1, y1), new Point(x2, y2)], weight, dashed));
 
-    public void Path(params ReadOnlySpan<(double X, double Y)> points)
-    {
-        var through = ImmutableArray.CreateBuilder<Point>(points.Length);
-        foreach (var (x, y) in points) through.Add(new Point(x, y));
-        _marks.Add(new Mark.Stroke(through.ToImmutable()));
-    }
-
     public void Box(double x, double y, double width, double height, Shade fill = Shade.None, bool dashed = false, double weight = 1) =>
         _marks.Add(new Mark.Stroke(
             [new(x, y), new(x + width, y), new(x + width, y + height), new(x, y + height), new(x, y)], weight, dashed, fill));
@@ -39,7 +32,7 @@ internal sealed class Sketch
     public void Text(double x, double y, string text, double size = 8, bool bold = false, Align align = Align.Left, double room = double.MaxValue)
     {
         const double Smallest = 0.75;
-        var wide = Typeface.Width(Presentation.DisplayText.Clean(text), size, bold);
+        var wide = Typeface.Width(Typeface.Settable(text), size, bold);
         var fitted = wide <= room ? size : Math.Max(size * Smallest, size * room / wide);
         _marks.Add(new Mark.Letters(new Point(x, y), Typeface.Cut(text, room, fitted, bold), fitted, bold, align));
     }

@@ -44,4 +44,32 @@ public class DirectorySheetTests
     [Fact]
     public void Every_position_of_the_panel_has_its_record() =>
         Directory.Records!.Rows.Select(row => row[0].Text).ShouldBe(["1", "2", "3", "4", "5a", "5b", "6", "7"]);
+
+    /// <summary>A circuit that the face cannot show stands below it, and in the records: no sheet drops one.</summary>
+    [Theory]
+    [InlineData("3", "WITHOUT A PLACE OF ITS OWN: Fan, 15 A, written down at 3.")]
+    [InlineData("9", "WITHOUT A PLACE OF ITS OWN: Fan, 15 A, written down at 9.")]
+    public void A_circuit_without_a_place_is_named(string space, string sentence)
+    {
+        var sheet = SheetKind.Find("directory")!.Make(SheetCases.Read(WithFanAt(space)), SheetChoices.Default);
+        sheet.Blocks.OfType<Block.Paragraph>().Select(paragraph => paragraph.Text).ShouldContain(sentence);
+        sheet.Records!.Rows.ShouldContain(row => row[0].Text == space && row[1].Text == "none" && row[3].Text == "Fan");
+    }
+
+    [Fact]
+    public void Every_circuit_stands_on_the_sheet_whatever_is_wrong_with_it()
+    {
+        var text = string.Concat(SheetKind.Find("directory")!.Make(SheetCases.Read(WithFanAt("3")), SheetChoices.Default).Records!.Rows
+            .SelectMany(row => row.Select(cell => cell.Text)));
+        text.ShouldContain("Pump");
+        text.ShouldContain("Fan");
+    }
+
+    private static string WithFanAt(string space) => $$"""
+        schedule: 1
+        panel: {system: 120/240 V 1ph 3W, spaces: 6}
+        circuits:
+          - {space: 1, name: Pump, breaker: 20 A, poles: 2}
+          - {space: {{space}}, name: Fan, breaker: 15 A}
+        """;
 }

@@ -1,6 +1,7 @@
 using PanelTui.Engine;
 using PanelTui.Sheets;
 using PanelTui.Sheets.Formats;
+using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Tests.Sheets;
 
@@ -50,6 +51,33 @@ public class SheetTests
     {
         var empty = SheetCases.Read("schedule: 1\npanel: {system: 120 V 1ph 2W, spaces: 1}\n");
         foreach (var format in SheetFormat.All) Should.NotThrow(() => Write(kind, format.Name, empty));
+    }
+
+    /// <summary>Two breakers in one space: nobody is to build by the sheet unwarned, in whatever format he holds it.</summary>
+    [Theory, MemberData(nameof(All))]
+    public void Errors_that_are_open_stand_on_the_sheet(string kind, string format)
+    {
+        var text = SheetCases.TextNamed("Mill").Replace("space: 2,", "space: 1,", StringComparison.Ordinal);
+        var broken = SheetCases.Read(text);
+        SheetKind.Find(kind)!.Make(broken, SheetChoices.Default).Blocks[0].ShouldBeOfType<Block.Paragraph>().Text.ShouldStartWith("NOT SETTLED: ");
+        if (format == "pdf" || Write(kind, format, broken) is not { } bytes) return;
+        System.Text.Encoding.UTF8.GetString(bytes).ReplaceLineEndings(" ").ShouldContain("NOT SETTLED");
+    }
+
+    [Theory]
+    [InlineData("Lagerhaus Nº 2 · Küche", "Lagerhaus Nº 2 · Küche")]
+    [InlineData("Пилорама, станок", "Пилорама, станок")]
+    [InlineData("厨房 pump", "[U+53A8][U+623F] pump")]
+    public void A_character_that_the_font_lacks_is_set_as_its_code_point(string name, string set) =>
+        Typeface.Settable(name).ShouldBe(set);
+
+    /// <summary>docs/sheets.md has a row for each sheet: which formats it comes in.</summary>
+    [Theory, MemberData(nameof(Kinds))]
+    public void The_page_of_the_sheets_names_the_formats_of_each(string kind)
+    {
+        var formats = SheetFormat.All.Where(format => Write(kind, format.Name, SheetCases.Named("Mill")) is not null).Select(format => format.Name);
+        var page = File.ReadAllText(Path.Combine(SourceTree.Root, "docs", "sheets.md"));
+        page.ShouldContain($"| `{kind}` | {string.Join(", ", formats)} |");
     }
 
     private static byte[]? Write(string kind, string format, Assessment assessment) =>

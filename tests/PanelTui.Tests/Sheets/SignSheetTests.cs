@@ -27,6 +27,17 @@ public class SignSheetTests
     public void The_supply_is_named_at_the_panel_but_for_dwellings(string occupancy, int signs) =>
         Signs("", "single", occupancy).Count(sign => sign.Text.StartsWith("FED FROM", StringComparison.Ordinal)).ShouldBe(signs);
 
+    /// <summary>705.10 and 710.10 speak of sources that work together and of stand-alone inverters, not of a generator behind a switch.</summary>
+    [Theory, InlineData("generator", 0), InlineData("inverters", 1)]
+    public void Several_sources_are_signed_where_inverters_are(string kind, int signs) =>
+        NeededSign.For(SheetCases.Read(Text("", "single", "dwelling").Replace("generator", kind, StringComparison.Ordinal)).Schedule)
+            .Count(sign => sign.Text.Contains("MULTIPLE SOURCES", StringComparison.Ordinal)).ShouldBe(signs);
+
+    [Theory, InlineData("generator", true), InlineData("inverters", false)]
+    public void The_words_at_the_inlet_are_prescribed_for_a_generator(string kind, bool prescribed) =>
+        NeededSign.For(SheetCases.Read(Text("switches_neutral: no", "single", "dwelling").Replace("generator", kind, StringComparison.Ordinal)).Schedule)
+            .Single(sign => sign.Where == "at the inlet").Prescribed.ShouldBe(prescribed);
+
     [Fact]
     public void Without_a_source_no_sign_speaks_of_one() =>
         NeededSign.For(SheetCases.Read("schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 4}\n").Schedule).ShouldBeEmpty();

@@ -1,4 +1,5 @@
 using PanelTui.Engine.Panels;
+using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Sheets.Diagram;
 
@@ -12,6 +13,7 @@ internal sealed class OneLine(Schedule schedule)
     private const double TransferTop = 172;
     private const double TransferEnd = 236;
     private const double PanelTop = 300;
+    private const double NoteSize = 8;
 
     private readonly Sketch _sketch = new();
 
@@ -23,7 +25,13 @@ internal sealed class OneLine(Schedule schedule)
         diagram.Transfer();
         diagram.Feeder();
         var end = new OneLinePanel(schedule, diagram._sketch).Draw(PanelTop, Width);
-        return diagram._sketch.Done($"One-line diagram of {PanelWords.NameOf(schedule.Panel)}", Width, end);
+        foreach (var line in Typeface.Wrap($"Bonds on standby: {SupplyWords.OnStandby(schedule)}", Width - 16, NoteSize, bold: true))
+        {
+            diagram._sketch.Text(8, end + NoteSize, line, NoteSize, bold: true);
+            end += NoteSize * 1.3;
+        }
+
+        return diagram._sketch.Done($"One-line diagram of {PanelWords.NameOf(schedule.Panel)}", Width, end + NoteSize);
     }
 
     private void NormalSupply()
@@ -35,7 +43,7 @@ internal sealed class OneLine(Schedule schedule)
         _sketch.Line(Normal, 64, 84, 64, dashed: true);
         _sketch.Line(84, 64, 84, 70, dashed: true);
         Symbols.Ground(_sketch, 84, 70);
-        _sketch.Lines(72, 66, ["bond and electrode", "at the service"], 7, Align.Right, 70);
+        _sketch.Lines(72, 66, ["bond and electrode", "at the service:", "not in this file"], 7, Align.Right, 70);
         Symbols.BreakerDown(_sketch, Normal, 86);
         _sketch.Lines(Normal + 14, 96, ["feeder device", PanelWords.Stated(schedule.Feeder?.Ocpd)]);
         _sketch.Line(Normal, 110, Normal, TransferTop - 12);
@@ -56,7 +64,7 @@ internal sealed class OneLine(Schedule schedule)
         else Symbols.Inverter(_sketch, Standby, 34);
         if (source.Battery is not null) Symbols.Battery(_sketch, Standby + 15, 34);
         var beside = source.Battery is null ? Standby + 22 : Standby + 44;
-        _sketch.Lines(beside, 30, Named(source), room: Width - beside);
+        _sketch.Lines(beside, 30, SupplyWords.Source(source), room: Width - beside);
         SourceBond(source);
         _sketch.Line(Standby, 49, Standby, 86);
         Symbols.BreakerDown(_sketch, Standby, 86);
@@ -68,9 +76,6 @@ internal sealed class OneLine(Schedule schedule)
         _sketch.Line(Centre + 40, TransferTop - 12, Centre + 40, TransferTop + 12);
     }
 
-    private static IEnumerable<string> Named(StandbySource source) =>
-        [.. PanelWords.Of(source).Split(", ", 2), .. source.Location.Length == 0 ? Array.Empty<string>() : [source.Location]];
-
     private void Inlet(StandbySource source)
     {
         if (source.Outlet is not { } outlet)
@@ -80,8 +85,7 @@ internal sealed class OneLine(Schedule schedule)
         }
 
         Symbols.Inlet(_sketch, Standby, 124);
-        var cord = source.Cord is { } wire ? $"cord {wire}" : "cord not stated";
-        _sketch.Lines(Standby + 14, 133, [$"NEMA {outlet} outlet and inlet", cord], room: 115);
+        _sketch.Lines(Standby + 14, 133, [$"NEMA {outlet} outlet and inlet", SupplyWords.Cord(source)], room: 115);
     }
 
     /// <summary>A bonded source is drawn with its bond; the electrode belongs there only where it is a system of its own.</summary>

@@ -1,5 +1,7 @@
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
+using PanelTui.Presentation;
 
 namespace PanelTui.Sheets.Diagram;
 
@@ -15,8 +17,17 @@ internal static class SupplyWords
 
     public static string Bonds(Schedule schedule) => string.Join("; ", [Service, AtSource(schedule), AtPanel(schedule.Panel)]);
 
-    /// <summary>The service is outside of the file.</summary>
-    public const string Service = "bond and electrode at the service";
+    /// <summary>The service is outside of the file, so nothing is asserted of it.</summary>
+    public const string Service = "service: bond and electrode not in this file, look there";
+
+    /// <summary>What the bonds come to while the panel is on standby, as `run` says it.</summary>
+    public static string OnStandby(Schedule schedule)
+    {
+        var verdict = NeutralVerdict.Of(schedule) is { } source ? NeutralRows.Conclusion(source) : "No source is stated.";
+        return schedule.Panel.NeutralBonded == true
+            ? $"{verdict} The bond in this panel comes on top of the one at the service or source: neutral current flows on grounding conductors (250.24(A)(5), 250.142(B))."
+            : verdict;
+    }
 
     public static string AtSource(Schedule schedule) => schedule.Source?.Neutral switch
     {
@@ -31,6 +42,17 @@ internal static class SupplyWords
         false => "panel: neutral kept apart from ground",
         null => "panel: bond not stated",
     };
+
+    /// <summary>What it is, what it gives, what feeds its battery, and where it stands.</summary>
+    public static IEnumerable<string> Source(StandbySource source)
+    {
+        foreach (var part in PanelWords.Of(source).Split(", ", 2)) yield return part;
+        if (source.Solar is { Peak: { } peak }) yield return $"solar {peak} peak";
+        if (source.Charging is { } charging) yield return $"charged from {charging.From.ToString().ToLowerInvariant()}, {charging.Power}";
+        if (source.Location.Length > 0) yield return source.Location;
+    }
+
+    public static string Cord(StandbySource source) => source.Cord is { } wire ? $"cord {wire}" : "cord not stated";
 
     public static IEnumerable<string> Feeder(Feeder? feeder)
     {

@@ -16,7 +16,7 @@ internal static class CsvFormat
         [
             Line(table.Columns.Select(column => new Cell(column.Title))),
             .. table.Rows.Select(row => Line(row)),
-            Line(table.Columns.Select((_, at) => new Cell(at == 0 ? Sheet.Deference : ""))),
+            Line(table.Columns.Select((_, at) => new Cell(at == 0 ? sheet.Foot : ""))),
         ];
         return string.Concat(lines.Select(line => $"{line}\r\n"));
     }

@@ -23,7 +23,7 @@ internal static class HtmlFormat
             .Append(XmlText.Of(sheet.Title)).Append("</title>\n<style>\n").Append(Style.ReplaceLineEndings("\n")).Append("\n</style>\n</head>\n<body>\n<h1>")
             .Append(XmlText.Of(sheet.Title)).Append("</h1>\n");
         foreach (var block in sheet.Blocks) page.Append(Of(block)).Append('\n');
-        return page.Append("<footer>").Append(XmlText.Of(Sheet.Deference)).Append("</footer>\n</body>\n</html>\n").ToString();
+        return page.Append("<footer>").Append(XmlText.Of(sheet.Foot)).Append("</footer>\n</body>\n</html>\n").ToString();
     }
 
     private static string Of(Block block) => block switch

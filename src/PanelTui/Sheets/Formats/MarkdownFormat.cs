@@ -12,7 +12,7 @@ internal static class MarkdownFormat
     [
         $"# {Escaped(sheet.Title)}", "",
         .. sheet.Blocks.SelectMany(Lines),
-        "---", "", Escaped(Sheet.Deference), "",
+        "---", "", Escaped(sheet.Foot), "",
     ]);
 
     /// <summary>Every character that could begin markup, and what would become a link by itself.</summary>
@@ -42,6 +42,7 @@ internal static class MarkdownFormat
         Block.Paragraph paragraph => [Escaped(paragraph.Text), ""],
         Block.Facts facts => [.. facts.Items.Select(fact => $"- **{Escaped(fact.Name)}:** {Escaped(fact.Value)}"), ""],
         Block.Grid grid => [.. Lines(grid.Table), ""],
+        Block.Picture { InLetters: [_, ..] lines } => [.. lines.Select(line => $"    {DisplayText.Clean(line)}"), ""],
         Block.Picture picture => [$"(Picture: {Escaped(picture.Drawing.Title)})", ""],
         Block.Signatures signatures => [.. signatures.Lines.Select(line => $"- \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_ {Escaped(line)}"), ""],
         _ => [],

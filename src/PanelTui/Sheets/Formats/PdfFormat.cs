@@ -57,7 +57,7 @@ internal static class PdfFormat
 
     private static void Draw(XGraphics graphics, Mark.Letters letters)
     {
-        var text = DisplayText.Clean(letters.Text);
+        var text = Typeface.Settable(letters.Text);
         var width = Typeface.Width(text, letters.Size, letters.Bold);
         var x = letters.Align switch { Align.Right => letters.At.X - width, Align.Middle => letters.At.X - (width / 2), _ => letters.At.X };
         graphics.DrawString(text, SheetFonts.Of(letters.Size, letters.Bold), XBrushes.Black, new XPoint(x, letters.At.Y));

@@ -14,7 +14,7 @@ internal static class SvgFormat
     {
         if (sheet.Drawing is not { } drawing) return null;
         var wide = drawing with { Width = Math.Max(drawing.Width, 260) };
-        var foot = Typeface.Wrap($"{sheet.Title}. {Sheet.Deference}", wide.Width, FootSize).Select((line, at) => (Mark)new Mark.Letters(
+        var foot = Typeface.Wrap($"{sheet.Title}. {sheet.Foot}", wide.Width, FootSize).Select((line, at) => (Mark)new Mark.Letters(
             new Point(0, wide.Height + 14 + (at * 8.5)), line, FootSize)).ToList();
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + Element(wide with
         {

@@ -4,7 +4,7 @@ using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Sheets.Formats;
 
-/// <summary>A sheet as plain text, pictures are left to other formats.</summary>
+/// <summary>A sheet as plain text; a picture that letters cannot tell is left to other formats.</summary>
 /// <param name="columns">The width it keeps to where a word allows it.</param>
 internal sealed class TextFormat(int columns)
 {
@@ -21,7 +21,7 @@ internal sealed class TextFormat(int columns)
         .. Paragraph(sheet.Title), Under(sheet.Title, '='), "", .. Body(sheet).Select(line => line.TrimEnd()),
     ];
 
-    private IEnumerable<string> Body(Sheet sheet) => [.. sheet.Blocks.SelectMany(Lines), .. Paragraph(Sheet.Deference)];
+    private IEnumerable<string> Body(Sheet sheet) => [.. sheet.Blocks.SelectMany(Lines), .. Paragraph(sheet.Foot)];
 
     private string Under(string title, char line) => new(line, Math.Min(columns, DisplayText.Width(title)));
 
@@ -31,6 +31,7 @@ internal sealed class TextFormat(int columns)
         Block.Paragraph paragraph => [.. Paragraph(paragraph.Text), ""],
         Block.Facts facts => [.. Facts(facts), ""],
         Block.Grid grid => [.. Grid(grid.Table), ""],
+        Block.Picture { InLetters: [_, ..] lines } => [.. lines.Select(line => DisplayText.Fit(DisplayText.Clean(line), columns).TrimEnd()), ""],
         Block.Picture picture => [.. Paragraph($"[Picture: {picture.Drawing.Title}]"), ""],
         Block.Signatures signatures => [.. signatures.Lines.SelectMany(line => new[] { "", "________________________________", DisplayText.Clean(line), "" })],
         _ => [],

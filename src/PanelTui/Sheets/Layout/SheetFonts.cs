@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+using System.Text;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 
@@ -21,9 +23,15 @@ internal sealed class SheetFonts : IFontResolver
     public static XFont Of(double size, bool bold) =>
         new(Family, size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, XPdfFontOptions.UnicodeDefault);
 
+    /// <summary>Those that both fonts have a shape for.</summary>
+    public static FrozenSet<Rune> Characters() =>
+        FontCoverage.Of(BytesOf(Regular)).Intersect(FontCoverage.Of(BytesOf(Bold))).ToFrozenSet();
+
     public FontResolverInfo ResolveTypeface(string familyName, bool isBold, bool isItalic) => new(isBold ? Bold : Regular);
 
-    public byte[] GetFont(string faceName)
+    public byte[] GetFont(string faceName) => BytesOf(faceName);
+
+    private static byte[] BytesOf(string faceName)
     {
         using var font = typeof(SheetFonts).Assembly.GetManifestResourceStream(faceName)
             ?? throw new InvalidOperationException($"The program lacks its font {faceName}.");

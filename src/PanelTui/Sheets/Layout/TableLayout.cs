@@ -40,7 +40,7 @@ internal sealed class TableLayout
     }
 
     private double Wanted(int at) => _table.Rows
-        .Select(row => Typeface.Width(Presentation.DisplayText.Clean(row[at].Text), _size))
+        .Select(row => Typeface.Width(Typeface.Settable(row[at].Text), _size))
         .Append(Typeface.Width(_table.Columns[at].Title, _size, bold: true)).Max() + 0.5;
 
     private void Head()

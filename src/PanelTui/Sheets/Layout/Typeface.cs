@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Frozen;
 using System.Text;
 using PanelTui.Presentation;
 using PdfSharp.Drawing;
@@ -12,9 +13,20 @@ internal static class Typeface
 
     private static readonly ConcurrentDictionary<(Rune Rune, bool Bold), double> Advances = [];
 
+    private static readonly Lazy<FrozenSet<Rune>> Known = new(SheetFonts.Characters);
+
     private static readonly Lock Gate = new();
 
     private static readonly XGraphics Measuring = MeasuringContext();
+
+    /// <summary>Harmless, and each character that the fonts lack as its code point, `[U+4E2D]`: a box would tell nobody anything.</summary>
+    public static string Settable(string text)
+    {
+        var clean = DisplayText.Clean(text);
+        return clean.EnumerateRunes().All(Known.Value.Contains)
+            ? clean
+            : string.Concat(clean.EnumerateRunes().Select(rune => Known.Value.Contains(rune) ? $"{rune}" : $"[U+{rune.Value:X4}]"));
+    }
 
     /// <summary>In points; the letters are set without kerning, so that the widths add up.</summary>
     public static double Width(string text, double size, bool bold = false)
@@ -27,7 +39,7 @@ internal static class Typeface
     /// <summary>The text on one line in so much room, harmless, cut with an ellipsis where it is wider.</summary>
     public static string Cut(string text, double room, double size, bool bold = false)
     {
-        var clean = DisplayText.Clean(text);
+        var clean = Settable(text);
         if (Width(clean, size, bold) <= room) return clean;
         var shown = new StringBuilder();
         foreach (var rune in clean.EnumerateRunes())
@@ -43,7 +55,7 @@ internal static class Typeface
     public static IEnumerable<string> Wrap(string text, double room, double size, bool bold = false)
     {
         var line = "";
-        foreach (var word in DisplayText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, room, size, bold)))
+        foreach (var word in Settable(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, room, size, bold)))
         {
             if (line.Length > 0 && Width($"{line} {word}", size, bold) > room)
             {
