@@ -16,6 +16,12 @@ public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Ci
         var except = scenario.Except.ToHashSet(StringComparer.Ordinal);
         ImmutableArray<Circuit> circuits =
             [.. schedule.Circuits.Where(circuit => Runs(circuit, scenario, named, except))];
+        return OfCircuits(scenario, circuits, all);
+    }
+
+    /// <summary>As <see cref="Of"/>, with the circuits chosen by hand.</summary>
+    public static ScenarioLoads OfCircuits(Scenario scenario, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> all)
+    {
         var ordinals = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
         ImmutableArray<PlacedLoad> loads = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
         return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads))

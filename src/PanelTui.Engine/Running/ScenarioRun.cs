@@ -85,6 +85,11 @@ public sealed record ScenarioRun
         return OnSource(scenario, schedule, runs.Circuits, runs.Loads);
     }
 
+    /// <summary>A scenario whose circuits are chosen by hand, whatever it names.</summary>
+    public static ScenarioRun OfCircuits(
+        Scenario scenario, ImmutableArray<Circuit> circuits, Schedule schedule, ImmutableArray<PlacedLoad> all) =>
+        OnSource(scenario, schedule, circuits, ScenarioLoads.OfCircuits(scenario, circuits, all).Loads);
+
     /// <summary>The same circuits and loads on the source of another schedule.</summary>
     internal ScenarioRun On(Schedule schedule) => OnSource(Scenario, schedule, Circuits, [.. Loads, .. Dead]);
 

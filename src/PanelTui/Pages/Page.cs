@@ -12,6 +12,9 @@ internal abstract class Page
 
     public abstract ImmutableArray<PageRow> Rows(Session session, int columns);
 
+    /// <summary>Rows that stay in sight above those that scroll; none can be chosen.</summary>
+    public virtual ImmutableArray<PageRow> Pinned(Session session, int columns) => [];
+
     /// <summary>What there is to say below of the chosen row, over as many rows as there are.</summary>
     public virtual string Detail(Session session, int chosen) => session.Message;
 

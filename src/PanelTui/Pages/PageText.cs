@@ -9,18 +9,26 @@ internal static class PageText
     /// <summary>Columns before each row: the mark of the chosen one.</summary>
     public const int Margin = 2;
 
+    private const int LeastRows = 4;
+
     public static ImmutableArray<ImmutableArray<TextRun>> Of(Page page, Session session, int columns, int rows)
     {
         var all = page.Rows(session, columns - Margin);
-        var height = rows - 1;
+        var pinned = PinnedOf(page, session, columns, rows);
+        var height = rows - 1 - pinned.Length;
         page.Place = page.Place.Fitted(all, height);
         var place = page.Place;
         return
         [
             Heading(page.Title(session), place.Top, all.Length, height, columns),
+            .. pinned.Select(row => Row(row, false)),
             .. all.Skip(place.Top).Take(height).Select((row, at) => Row(row, row.CanBeChosen && place.Top + at == place.Chosen)),
         ];
     }
+
+    /// <summary>What stays in sight, cut off where fewer than <see cref="LeastRows"/> rows would be left to scroll.</summary>
+    public static ImmutableArray<PageRow> PinnedOf(Page page, Session session, int columns, int rows) =>
+        [.. page.Pinned(session, columns - Margin).Take(Math.Max(0, rows - 1 - LeastRows))];
 
     private static ImmutableArray<TextRun> Heading(string title, int top, int all, int height, int columns)
     {

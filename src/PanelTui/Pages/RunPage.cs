@@ -2,22 +2,22 @@ using System.Collections.Immutable;
 using PanelTui.Commands;
 using PanelTui.Documents;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
 
 namespace PanelTui.Pages;
 
-/// <summary>What the source feels: a scenario's figures against every limit, and its circuits to be switched off and on as a trial.</summary>
+/// <summary>What the source feels, always in sight, and the circuits below it to be switched off and on as a trial.</summary>
 /// <remarks>Nothing of it is written: scenarios are kept on their own page.</remarks>
 internal sealed class RunPage : Page
 {
-    private const int NameColumns = 34;
+    /// <summary>Room for the start of a motor beside its watts.</summary>
+    private const int Wide = 74;
 
-    private readonly HashSet<int> _off = [];
-    private int _scenario;
-    private int _switched;
-    private ((Snapshot, int, int, int) Of, ImmutableArray<PageRow> Rows)? _made;
+    private readonly Trial _trial = new();
+    private ((Snapshot, int, int) Of, Made Made)? _last;
 
     public override bool CanTurn => true;
 
@@ -33,27 +33,11 @@ internal sealed class RunPage : Page
         },
     ];
 
-    public override string Title(Session session) =>
-        $"On standby: {NameOf(session)}{(_off.Count == 0 ? "" : $", {_off.Count} switched off as a trial")}";
+    public override string Title(Session session) => $"On standby: {_trial.Called(session)}";
 
-    /// <summary>Made anew only where something changed: the order of shedding takes its time on a large panel.</summary>
-    public override ImmutableArray<PageRow> Rows(Session session, int columns)
-    {
-        var of = (session.Now, _scenario, _switched, columns);
-        if (_made is not { } made || made.Of != of) _made = made = (of, Make(session, columns));
-        return made.Rows;
-    }
+    public override ImmutableArray<PageRow> Pinned(Session session, int columns) => Of(session, columns).Pinned;
 
-    private ImmutableArray<PageRow> Make(Session session, int columns)
-    {
-        var (whole, run) = (Whole(session), Run(session));
-        return
-        [
-            .. RunningRows.Of(run, session.Schedule).SelectMany(line => Fitted(line, columns)),
-            PageRow.Gap,
-            .. whole.Circuits.OrderBy(circuit => circuit.Space).Select(circuit => Row(session, whole, circuit)),
-        ];
-    }
+    public override ImmutableArray<PageRow> Rows(Session session, int columns) => Of(session, columns).Rows;
 
     public override string Detail(Session session, int chosen) => session.Message.Length > 0
         ? session.Message
@@ -61,17 +45,33 @@ internal sealed class RunPage : Page
 
     public override void Turn(Session session, int by)
     {
-        var count = session.Schedule.Scenarios.Length + 1;
-        _scenario = (_scenario + by + count) % count;
-        _off.Clear();
-        _switched++;
+        _trial.Turn(session, by);
         Place = PagePlace.Start;
         session.Say("");
     }
 
-    private static IEnumerable<PageRow> Fitted(string line, int columns) =>
-        (DisplayText.Width(line) <= columns ? [line] : Wrapped.Of(line, columns))
-            .Select(part => new PageRow(part, line.StartsWith("OVER", StringComparison.Ordinal) || line.StartsWith("DANGER", StringComparison.Ordinal) ? Tone.Error : Tone.Plain));
+    /// <summary>Made anew only where something changed: the order of shedding takes its time on a large panel.</summary>
+    private Made Of(Session session, int columns)
+    {
+        var of = (session.Now, _trial.Version, columns);
+        if (_last is not { } last || last.Of != of) _last = last = (of, Make(session, _trial.Run(session), columns));
+        return last.Made;
+    }
+
+    private Made Make(Session session, ScenarioRun run, int columns) => new(
+        [.. LiveRows.Of(run, session.Schedule, columns).Select(Line), PageRow.Gap],
+        [
+            .. RunningRows.Remarks(run, session.Schedule).SelectMany(line => Wrapped.Of(line, columns).Select(part => new PageRow(part, ToneOf(line)))),
+            .. session.Schedule.Circuits.Where(circuit => !circuit.IsSpare).OrderBy(circuit => circuit.Space)
+                .Select(circuit => Row(session, run, circuit, columns)),
+        ]);
+
+    private static PageRow Line(string line) => new(line, ToneOf(line));
+
+    private static Tone ToneOf(string line) =>
+        line.Contains("OVER", StringComparison.Ordinal) || line.Contains("DANGER", StringComparison.Ordinal) || line.Contains('!', StringComparison.Ordinal)
+            ? Tone.Error
+            : Tone.Plain;
 
     private static IEnumerable<string> Starts(Session session, ScenarioRun run) =>
         StartRows.Of(run, new StandbySurge(session.Schedule.Source, session.Schedule.Panel.System));
@@ -82,41 +82,30 @@ internal sealed class RunPage : Page
         ? OneUnitRows.Of(one)
         : ["The source is not two stacked 120 V units: none can stop alone."];
 
-    private PageRow Row(Session session, ScenarioRun whole, Circuit circuit)
+    private PageRow Row(Session session, ScenarioRun run, Circuit circuit, int columns)
     {
-        var watts = whole.Loads.Where(load => load.Circuit.Ordinal == circuit.Ordinal).Sum(load => load.RunningWatts.Value);
+        var isOn = run.Circuits.Any(on => on.Ordinal == circuit.Ordinal);
+        var isDead = isOn && run.Dead.Any(load => load.Circuit.Ordinal == circuit.Ordinal);
+        var watts = (isOn ? run.Loads : session.Assessment.Connected.Loads)
+            .Where(load => load.Circuit.Ordinal == circuit.Ordinal).Sum(load => load.RunningWatts.Value);
+        var start = columns >= Wide && run.Starts.Moments.FirstOrDefault(moment => moment.Starting[0].Circuit.Ordinal == circuit.Ordinal) is { } moment
+            ? $"  starts {Shown.Rounded(moment.Starting[0].Power.Value / 1000, 2, "kVA")}"
+            : "";
+        var asks = isDead ? "dead: no 240 V" : $"{Shown.Rounded(watts, 0, "W"),9}{start}";
         var legs = string.Concat(circuit.Legs(session.Schedule.Panel.System));
-        var mark = _off.Contains(circuit.Ordinal) ? "[ ]" : "[x]";
+        var name = DisplayText.Fit(CircuitText.NameOf(circuit), Math.Max(12, columns - (columns >= Wide ? 44 : 26)));
         return new PageRow(
-            $"{mark} {$"{circuit.Space}",3} {DisplayText.Fit(DisplayText.Clean(CircuitText.NameOf(circuit)), NameColumns)} {legs,3} {Shown(watts),9}",
-            Tone.Plain,
-            editor => Switch(editor, circuit));
-    }
-
-    private static string Shown(decimal watts) => Engine.Quantities.Shown.Rounded(watts, 0, "W");
-
-    private void Switch(IEditor editor, Circuit circuit)
-    {
-        if (!_off.Remove(circuit.Ordinal)) _off.Add(circuit.Ordinal);
-        _switched++;
-        editor.Session.Say("");
+            $"{(isOn ? "[x]" : "[ ]")} {$"{circuit.Space}",3} {name} {legs,3} {asks}",
+            isOn ? Tone.Plain : Tone.Faint,
+            editor =>
+            {
+                _trial.Switch(circuit);
+                editor.Session.Say("");
+            });
     }
 
     private void Show(IEditor editor, string what, Func<Session, ScenarioRun, IEnumerable<string>> lines) =>
-        editor.Open(new LinesPage($"{what}: {NameOf(editor.Session)}", session => lines(session, Run(session))));
+        editor.Open(new LinesPage($"{what}: {_trial.Called(editor.Session)}", session => lines(session, _trial.Run(session))));
 
-    private string NameOf(Session session) => ScenarioOf(session).Name;
-
-    /// <summary>Everything on the panel first, then the scenarios of the file.</summary>
-    private Scenario ScenarioOf(Session session) => _scenario > 0 && _scenario <= session.Schedule.Scenarios.Length
-        ? session.Schedule.Scenarios[_scenario - 1]
-        : new Scenario { Name = "everything on", RunsAll = true };
-
-    private ScenarioRun Whole(Session session) => ScenarioRun.Of(ScenarioOf(session), session.Schedule, session.Assessment.Connected.Loads);
-
-    private ScenarioRun Run(Session session)
-    {
-        var whole = Whole(session);
-        return whole.Circuits.Where(circuit => _off.Contains(circuit.Ordinal)).Aggregate(whole, (run, circuit) => run.Without(circuit, session.Schedule));
-    }
+    private sealed record Made(ImmutableArray<PageRow> Pinned, ImmutableArray<PageRow> Rows);
 }

@@ -17,9 +17,12 @@ internal static class RunningRows
         var (outlet, breaker) = (At(run, BoundKind.Outlet, null), At(run, BoundKind.Breaker, null));
         yield return Row("all", Figure.Of(run.Running), May(inAll), May(planned), outlet is null && breaker is null ? "" : InAmperes(run), May(outlet), May(breaker));
         yield return Row("neutral", "", "", "", Figure.Of(run.Neutral), "", "");
-        foreach (var line in Nearest(run).Concat(Planned(run)).Concat(Large(run)).Concat(Dead(run)).Concat(Shared(run, schedule)).Concat(Shed(run, schedule)))
-            yield return line;
+        foreach (var line in Nearest(run).Concat(Planned(run)).Concat(Remarks(run, schedule))) yield return line;
     }
+
+    /// <summary>What wants doing: loads that are too large or dead, shared neutrals in phase, and what to shed.</summary>
+    public static IEnumerable<string> Remarks(ScenarioRun run, Schedule schedule) =>
+        [.. Large(run), .. Dead(run), .. Shared(run, schedule), .. Shed(run, schedule)];
 
     private static string Leg(ScenarioRun run, Leg leg) => Row(
         $"leg {leg}",
@@ -30,7 +33,8 @@ internal static class RunningRows
         May(At(run, BoundKind.Outlet, leg)),
         May(At(run, BoundKind.Breaker, leg)));
 
-    private static IEnumerable<string> Nearest(ScenarioRun run) => run.Binding is not { } nearest
+    /// <summary>The limit that is nearest, in one sentence.</summary>
+    public static IEnumerable<string> Nearest(ScenarioRun run) => run.Binding is not { } nearest
         ? ["No limit of the source is stated, so nothing is judged."]
         : nearest.Ok
             ? [$"Nearest limit: {nearest.Called}: {Figure.Of(nearest.Share)} of it, {Amount(nearest.Spare, nearest.Unit)} left."]

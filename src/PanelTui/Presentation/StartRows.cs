@@ -25,7 +25,7 @@ internal static class StartRows
         yield return $"  {start.Words}";
     }
 
-    private static string Verdict(StartMoment moment) => moment.Ok switch
+    public static string Verdict(StartMoment moment) => moment.Ok switch
     {
         true when moment.Surge.Worth == SurgeWorth.Counted => "within surge",
         true => "within continuous",

@@ -21,7 +21,9 @@ internal sealed class OpenPages(Session session, Func<Page, Size> body)
 
     public ImmutableArray<ImmutableArray<TextRun>> Text => PageText.Of(Top!, session, body(Top!).Width, body(Top!).Height);
 
-    private int HeightOf(Page page) => Math.Max(1, body(page).Height - 1);
+    private int HeightOf(Page page) => Math.Max(1, body(page).Height - 1 - PinnedOn(page));
+
+    private int PinnedOn(Page page) => PageText.PinnedOf(page, session, body(page).Width, body(page).Height).Length;
 
     public void Open(Page page)
     {
@@ -48,8 +50,9 @@ internal sealed class OpenPages(Session session, Func<Page, Size> body)
     public bool Choose(int below)
     {
         if (Top is not { } page) return true;
-        var (row, rows) = (page.Place.Top + below, RowsOf(page));
-        if (below < 0 || row >= rows.Length || !rows[row].CanBeChosen) return true;
+        var scrolled = below - PinnedOn(page);
+        var (row, rows) = (page.Place.Top + scrolled, RowsOf(page));
+        if (scrolled < 0 || row >= rows.Length || !rows[row].CanBeChosen) return true;
         if (row == page.Place.Chosen) return false;
         page.Place = page.Place with { Chosen = row };
         return true;

@@ -17,10 +17,10 @@ public class RunPageTests
     {
         using var editor = Opened();
         var before = editor.Session.Now.Source.Text;
-        editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("leg A       3400 W");
-        editor.Press(Key.Space).Screen.ShouldContain("leg A       2920 W");
-        editor.Screen.ShouldContain("1 switched off as a trial");
-        editor.Press(Key.Space).Screen.ShouldContain("leg A       3400 W");
+        editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("leg A     3400 of 5000 W");
+        editor.Press(Key.Space).Screen.ShouldContain("leg A     2920 of 5000 W");
+        editor.Screen.ShouldContain("Harvest night, a trial with 1 switched");
+        editor.Press(Key.Space).Screen.ShouldContain("leg A     3400 of 5000 W");
         editor.Session.Now.Source.Text.ShouldBe(before);
         editor.Session.IsSaved.ShouldBeTrue();
     }
@@ -40,7 +40,41 @@ public class RunPageTests
     public void Without_scenarios_everything_is_on()
     {
         using var editor = new OpenEditor(Shed.Text[..Shed.Text.IndexOf("scenarios:", StringComparison.Ordinal)]);
-        editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("On standby: everything on");
+        editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("On standby: All on standby");
+    }
+
+    /// <summary>The packing bench is not of the night's scenario: switched on, it counts on its leg and in the hours.</summary>
+    [Fact]
+    public void A_circuit_outside_the_scenario_can_be_switched_on()
+    {
+        using var editor = Opened();
+        editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("[ ]   3 Packing bench receptacles");
+        editor.Press(Key.CursorDown, Key.CursorDown, Key.Space).Screen.ShouldContain("[x]   3 Packing bench receptacles");
+        editor.Screen.ShouldContain("leg B     2530 of 5000 W");
+        editor.Screen.ShouldContain("Lasts 1.8 h to 25 %");
+    }
+
+    [Fact]
+    public void The_figures_stay_in_sight_on_a_panel_of_84_spaces_and_name_the_trial_in_every_view()
+    {
+        using var editor = new OpenEditor(File.ReadAllText(Shed.Example("market-hall")));
+        editor.Press(Key.X, Key.End, Key.Space).Screen.ShouldContain("of 40000 W");
+        editor.Press(Key.PageDown, Key.PageDown).Screen.ShouldContain("worst start");
+        editor.Press(Key.I).Screen.ShouldContain("What can start: All on standby, a trial with 1 switched");
+    }
+
+    [Fact]
+    public void In_phase_a_240_volt_load_is_called_dead()
+    {
+        using var editor = new OpenEditor(File.ReadAllText(Shed.Example("packing-shed")).Replace("arrangement: split", "arrangement: in-phase", StringComparison.Ordinal));
+        editor.Press(Key.X).Screen.ShouldContain("Cold room condensing unit           AB dead: no 240 V");
+    }
+
+    [Fact]
+    public void At_60_by_18_legs_start_hours_and_one_unit_are_in_sight()
+    {
+        using var editor = new OpenEditor(File.ReadAllText(Shed.Example("packing-shed")), 60, 18);
+        Golden.ShouldMatch(editor.Press(Key.X, Key.CursorRight).Screen, "on-standby-60x18");
     }
 
     private static OpenEditor Opened() => new(File.ReadAllText(Shed.Example("packing-shed")));
