@@ -98,6 +98,25 @@ internal sealed class Session
         else Changed?.Invoke();
     }
 
+    /// <summary>Begins on a space, where there is such a one; what there is to say stays.</summary>
+    public void BeginAt(string? space)
+    {
+        if (SpaceNumber.TryParse(space ?? "", out var at) && Face.LineOf(at) >= 0 && Face.Lines[Face.LineOf(at)].On(at.IsLeft)?.Space == at) Cursor = at;
+    }
+
+    /// <summary>What git has of this file; nothing where it is in no repository, or not yet known.</summary>
+    public GitPlace? Git { get; private set; }
+
+    /// <summary>What was saved last is what git has.</summary>
+    public bool IsCommitted { get; private set; }
+
+    public void Tell(GitPlace? place)
+    {
+        Git = place;
+        LookAtGit();
+        Changed?.Invoke();
+    }
+
     public void Say(string message)
     {
         Message = message;
@@ -182,6 +201,7 @@ internal sealed class Session
         (_disk, OnDisk) = (file.State, file.Source);
         Replace("reload the file", file.Source.Text);
         _history.MarkSaved();
+        LookAtGit();
         Say("Reloaded; u brings your version back");
     }
 
@@ -214,6 +234,7 @@ internal sealed class Session
             Path = target;
             OnDisk = Now.Source;
             _history.MarkSaved();
+            LookAtGit();
             Say(saved.Note ?? $"Saved {target}");
             return null;
         }
@@ -222,6 +243,8 @@ internal sealed class Session
             return problem;
         }
     }
+
+    private void LookAtGit() => IsCommitted = Git?.IsCommitted(OnDisk.ToBytes()) ?? false;
 
     private void Rebuild(string message)
     {

@@ -11,9 +11,10 @@ import json
 import os
 import sys
 
+# The probe looks for the file's first line on the screen: the panel is called so.
 HEAD = """\
 schedule: 1
-panel: {name: Probe panel, system: 120/240 V 1ph 3W, spaces: 8, bus: 100 A, main: 60 A}
+panel: {name: "schedule: 1 Probe panel", system: 120/240 V 1ph 3W, spaces: 8, bus: 100 A, main: 60 A}
 circuits:
   - {space: 1, name: lights, breaker: 15 A, loads: [{kind: lighting, rating: 480 W}]}
 """

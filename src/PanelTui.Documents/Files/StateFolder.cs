@@ -26,11 +26,14 @@ public sealed record StateFolder(string Root)
 
     /// <summary>The folder for what belongs to one schedule, whatever links lead to it.</summary>
     /// <exception cref="FileProblem">The path can be no file.</exception>
-    public string Of(string schedule)
-    {
-        var real = Encoding.UTF8.GetBytes(Real(SaveTarget.Of(schedule).Path));
-        return Path.Combine(Root, "recovery", Convert.ToHexStringLower(SHA256.HashData(real))[..32]);
-    }
+    public string Of(string schedule) => Path.Combine(Root, "recovery", NameOf(schedule));
+
+    /// <summary>Where the cursor was left, a small file a schedule.</summary>
+    public string Places => Path.Combine(Root, "places");
+
+    /// <summary>The same name for one schedule, whatever links lead to it; it tells nothing of the path.</summary>
+    internal static string NameOf(string schedule) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Real(SaveTarget.Of(schedule).Path))))[..32];
 
     // Every folder on the way may be a link, too; one that leads nowhere stays as it is written.
     private static string Real(string path)

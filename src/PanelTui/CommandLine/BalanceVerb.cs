@@ -14,9 +14,9 @@ internal sealed class BalanceVerb : Verb
     public override string Summary => "which breakers to move for even legs, fewest moves first";
 
     public override string Page => """
-        Find the fewest moves that make the legs more even, with proof: the best with one
-        move, with two, and so on. What has several poles, shares a neutral or sits in a
-        tandem keeps its rules; what is marked fixed: yes stays.
+        Find the fewest moves that make the legs more even, with proof: the best with
+        one move, with two, and so on. What has several poles, shares a neutral or sits
+        in a tandem keeps its rules; what is marked fixed: yes stays.
 
         Usage:
           paneltui balance FILE [--moves N] [--by WHAT] [--seconds N] [--json] [--write]
@@ -47,7 +47,7 @@ internal sealed class BalanceVerb : Verb
             var words = parsed.GetValue(by) ?? [];
             var wanted = new BalanceRequest(
                 parsed.GetValue(file) ?? (words is [not "scenario", var last] ? last : null), words is ["scenario", var name] ? name : null,
-                words.FirstOrDefault("connected"), parsed.GetValue(moves), parsed.GetValue(seconds) ?? 1, parsed.GetValue(json), parsed.GetValue(write));
+                words.FirstOrDefault("connected"), parsed.GetValue(moves), parsed.GetValue(seconds) ?? 1, parsed.GetValue(json), parsed.GetValue(write) && !streams.WritesNothing);
             return Run(wanted, streams);
         });
     }

@@ -14,8 +14,9 @@ internal sealed class CalcVerb : Verb
     public override string Summary => "legs, neutral, imbalance, demand and ratings";
 
     public override string Page => """
-        Work out the figures of a schedule: connected load on each leg, neutral, imbalance,
-        demand with the section each line rests on, and the ratings that follow.
+        Work out the figures of a schedule: connected load on each leg, neutral,
+        imbalance, demand with the section each line rests on, and the ratings that
+        follow.
 
         Usage:
           paneltui calc FILE [--json | --why FIGURE]
@@ -25,12 +26,13 @@ internal sealed class CalcVerb : Verb
           paneltui calc shed.panel.yaml --why minimum-ampacity
           paneltui calc shed.panel.yaml --json | python3 -m json.tool
 
-        Figures: connected, legs, neutral, imbalance, demand, demand-neutral,
-        minimum-ampacity, feeder-device, conductor, grounding-conductor, voltage-drop,
-        transfer-rating, chain, branch:SPACE for each circuit, and running:NAME,
-        starting:NAME, endurance:NAME for each scenario.
-        With --json, one object on standard output; docs/calculation.md names every field.
-        Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be read.
+        Figures: connected, legs, neutral, imbalance, demand, demand-neutral, minimum-
+        ampacity, feeder-device, conductor, grounding-conductor, voltage-drop, transfer-
+        rating, chain, branch:SPACE for each circuit, and running:NAME, starting:NAME,
+        endurance:NAME for each scenario. With --json, one object on standard output;
+        docs/calculation.md names every field.
+        Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
+        read.
         """;
 
     protected override void Describe(Command command, Streams streams)

@@ -23,7 +23,8 @@ internal sealed class CheckVerb : Verb
           git show HEAD:shed.panel.yaml | paneltui check -
 
         A finding: FILE:LINE:COLUMN: error|warning|note: what is wrong [rule] (section)
-        Exit codes: 0 no error, 1 one error or more, 2 a file cannot be read as a schedule.
+        Exit codes: 0 no error, 1 one error or more, 2 a file cannot be read as a
+        schedule.
         """;
 
     protected override void Describe(Command command, Streams streams)
@@ -41,7 +42,7 @@ internal sealed class CheckVerb : Verb
         if (asJson) CheckJson.Write(streams.Out, inputs);
         foreach (var input in inputs)
         {
-            if (input.Problem is { } problem) streams.Error.WriteLine(problem);
+            if (input.Problem is { } problem) streams.Refuse(problem);
             else if (!asJson) WriteText(CheckReport.Lines(input.Name, input.Snapshot!), streams.Out);
         }
 

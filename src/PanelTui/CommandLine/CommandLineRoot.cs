@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.Reflection;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Terminal;
 
@@ -8,10 +9,15 @@ namespace PanelTui.CommandLine;
 /// <summary>The command line as a whole: the verbs, the editor when there is none, help and version.</summary>
 internal static class CommandLineRoot
 {
-    private const string LookVariable = "PANELTUI_LOOK";
+    internal const string LookVariable = "PANELTUI_LOOK";
+    private const int CommitLetters = 7;
+    private const string NoInput = "--no-input";
+    private const string DryRun = "--dry-run";
+    private const string DryRunShort = "-n";
 
     public static int Run(string[] args, Streams streams, Func<string?, bool, Streams, int> edit)
     {
+        streams = Told(args, streams);
         var root = Build(streams, edit);
         if (UnknownOption(root, args) is { } unknown) return Misunderstood([unknown], streams);
         var parsed = root.Parse(args);
@@ -28,6 +34,17 @@ internal static class CommandLineRoot
         }
     }
 
+    /// <summary>What the options that every command takes say of asking and of writing.</summary>
+    private static Streams Told(string[] args, Streams streams)
+    {
+        var options = args.TakeWhile(arg => arg != "--").ToHashSet();
+        return streams with
+        {
+            Person = options.Contains(NoInput) ? null : streams.Person,
+            WritesNothing = options.Contains(DryRun) || options.Contains(DryRunShort),
+        };
+    }
+
     private static RootCommand Build(Streams streams, Func<string?, bool, Streams, int> edit)
     {
         var root = new RootCommand("The schedule of a standby-fed subpanel, in a terminal.");
@@ -38,6 +55,8 @@ internal static class CommandLineRoot
         root.Add(file);
         root.Add(ascii);
         root.Add(look);
+        root.Add(new Option<bool>(NoInput) { Recursive = true, Description = "ask no question" });
+        root.Add(new Option<bool>(DryRun, DryRunShort) { Recursive = true, Description = "write nothing, say what would be written" });
         root.SetAction(parsed =>
         {
             Look.Choose(parsed.GetValue(look) ?? Environment.GetEnvironmentVariable(LookVariable) ?? Look.Names[0]);
@@ -60,7 +79,7 @@ internal static class CommandLineRoot
         foreach (var option in root.Options)
         {
             if (option is HelpOption help) help.Action = new HelpPage(RootPage, output);
-            if (option is VersionOption version) version.Action = new HelpPage($"paneltui {Version}\nMIT licence; comes with no warranty.", output);
+            if (option is VersionOption version) version.Action = new HelpPage(VersionPage, output);
         }
     }
 
@@ -78,10 +97,14 @@ internal static class CommandLineRoot
         return help;
     }
 
-    internal static string RootPage => HelpPage.Root.Replace(
-        HelpPage.PlaceOfVerbs,
-        string.Join('\n', Verbs.All.Select(verb => $"  {verb.Name,-11} {verb.Summary}")),
-        StringComparison.Ordinal);
+    internal static string RootPage => HelpPage.Root.Replace(HelpPage.PlaceOfVerbs, VerbList.Text, StringComparison.Ordinal);
+
+    /// <summary>`paneltui 1.2.3 (abc1234)` where the build knew its commit; then the licence.</summary>
+    private static string VersionPage => $"paneltui {Version}{(Commit is { } commit ? $" ({commit})" : "")}\nMIT licence; comes with no warranty.";
+
+    private static string? Commit =>
+        typeof(CommandLineRoot).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+') is [_, { Length: >= CommitLetters } commit]
+            ? commit[..CommitLetters] : null;
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);
 

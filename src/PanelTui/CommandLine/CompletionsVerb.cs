@@ -42,7 +42,8 @@ internal sealed class CompletionsVerb : Verb
     public override string Summary => "a completion script for bash, zsh or fish";
 
     public override string Page => """
-        Print a script that lets the shell complete commands, options, figures and rules.
+        Print a script that lets the shell complete commands, options, figures and
+        rules.
 
         Usage:
           paneltui completions bash|zsh|fish

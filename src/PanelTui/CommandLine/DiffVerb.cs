@@ -14,8 +14,9 @@ internal sealed class DiffVerb : Verb
     public override string Summary => "what changed between two versions, as facts about the panel";
 
     public override string Page => """
-        Compare two versions of a schedule: circuits added, removed, moved and changed, keys of
-        the panel and what feeds it, the figures before and after, findings that came and went.
+        Compare two versions of a schedule: circuits added, removed, moved and changed,
+        keys of the panel and what feeds it, the figures before and after, findings that
+        came and went.
 
         Usage:
           paneltui diff OLD NEW [--json | --markdown]
@@ -27,8 +28,10 @@ internal sealed class DiffVerb : Verb
           paneltui diff HEAD~3 shed.panel.yaml          with a revision of git
           paneltui diff v1 v2 shed.panel.yaml --markdown
 
-        --textconv FILE prints a line for each fact, for git; `paneltui git-setup` sets that up.
-        Exit codes, as those of diff: 0 the same, 1 they differ, 2 a version cannot be read.
+        --textconv FILE prints a line for each fact, for git; `paneltui git-setup` sets
+        that up.
+        Exit codes, as those of diff: 0 the same, 1 they differ, 2 a version cannot be
+        read.
         """;
 
     protected override void Describe(Command command, Streams streams)

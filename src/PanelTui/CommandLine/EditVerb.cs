@@ -10,15 +10,9 @@ namespace PanelTui.CommandLine;
 /// <summary>`paneltui FILE`: opens the editor; without a file, on the only schedule in this folder.</summary>
 internal static class EditVerb
 {
-    private const string Pattern = "*.panel.yaml";
-
     public static int Run(string? file, bool ascii, Streams streams)
     {
-        if ((file ?? TheOnlyOne()) is not { } path)
-        {
-            streams.Error.WriteLine("Which schedule? Name one: paneltui FILE; or write one: paneltui new FILE. More: paneltui --help");
-            return ExitCode.Unusable;
-        }
+        if ((file ?? ScheduleChoice.Here(streams)) is not { } path) return ExitCode.Unusable;
 
         if (IsToBeMade(path) && streams.Person is { } person)
         {
@@ -53,9 +47,6 @@ internal static class EditVerb
         using var desk = new Desk(session, StateFolder.OfUser, TimeProvider.System);
         return TerminalHost.Run(desk.Open, desk.End, new TerminalOptions(Ascii: ascii));
     }
-
-    private static string? TheOnlyOne() =>
-        Directory.GetFiles(".", Pattern) is [var only] ? Path.GetFileName(only) : null;
 
     /// <summary>A file that is not there may have been meant as a command.</summary>
     private static string Guess(string path, FileProblem problem)

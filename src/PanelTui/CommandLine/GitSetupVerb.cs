@@ -27,9 +27,9 @@ internal sealed class GitSetupVerb : Verb
     public override string Summary => "have git merge and show schedules by what they say";
 
     public override string Page => """
-        Set up the git repository of this folder: one line in .gitattributes, to be committed,
-        and settings of this clone for merge, diff, difftool and mergetool. Whoever has no
-        paneltui gets git's own merge of lines.
+        Set up the git repository of this folder: one line in .gitattributes, to be
+        committed, and settings of this clone for merge, diff, difftool and mergetool.
+        Whoever has no paneltui gets git's own merge of lines.
 
         Usage:
           paneltui git-setup [--check]
@@ -39,7 +39,8 @@ internal sealed class GitSetupVerb : Verb
           paneltui git-setup --check         say what is missing, change nothing
           git difftool -t panel HEAD~3       then shows facts instead of lines
 
-        Exit codes: 0 set up, 1 --check found something missing, 2 no repository, or git failed.
+        Exit codes: 0 set up, 1 --check found something missing, 2 no repository, or git
+        failed.
         """;
 
     protected override void Describe(Command command, Streams streams)
@@ -58,6 +59,7 @@ internal sealed class GitSetupVerb : Verb
             return ExitCode.Unusable;
         }
 
+        if (streams.WritesNothing) return streams.WouldWrite($"{Path.Combine(top.Text, ".gitattributes")} and settings of this clone");
         return onlyCheck ? Check(top.Text, streams) : SetUp(top.Text, streams);
     }
 

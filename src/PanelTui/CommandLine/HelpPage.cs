@@ -12,30 +12,32 @@ internal sealed class HelpPage(string page, TextWriter output) : SynchronousComm
         PanelTui: the schedule of a standby-fed subpanel, in a terminal.
 
         Usage:
-          paneltui FILE                  open the schedule in the editor
+          paneltui [FILE]                open it in the editor; else choose one here
           paneltui COMMAND [options]
 
         Examples:
-          paneltui new shed.panel.yaml           write a commented schedule to start from
-          paneltui shed.panel.yaml               open it: the face of the panel, live figures
-          paneltui check shed.panel.yaml         what is wrong with it, line by line
-          paneltui calc shed.panel.yaml --json   legs, neutral, demand, ratings as JSON
+          paneltui new shed.panel.yaml           write a schedule to start from
+          paneltui shed.panel.yaml               open it: the panel, live figures
+          paneltui check shed.panel.yaml         what is wrong, line by line
+          paneltui calc shed.panel.yaml --json   legs, demand, ratings as JSON
 
-        Commands:
         {verbs}
 
         Options:
           --ascii          draw with ASCII characters alone
           --look NAME      standard, contrast or plain; PANELTUI_LOOK says it for good
+          -n, --dry-run    say what a command would write, and write nothing
+          --no-input       ask no question, also on a terminal
           -h, --help       this page; `paneltui COMMAND --help` for a command's own
           --version        the program's version
 
-        Without a terminal, check, calc, print, new work; - as FILE reads standard input.
-        Exit codes: 0 nothing at error level, 1 errors found, 2 file or command line not
+        FILE may be - for standard input where a command only reads; -- ends options.
+        Exit codes: 0 clean, 1 errors or differences found, 2 file or command line not
         usable, 70 a fault of this program, 128+n ended by signal n.
 
-        This program does not replace the code in force, the authority having jurisdiction
-        or licensed practice. Never connect two supplies; work de-energised.
+        No substitute for the code in force, the authority having jurisdiction or
+        licensed practice. Never connect two supplies; work de-energised.
+        More: `paneltui help COMMAND`, `paneltui info`; README.md and docs/.
         """;
 
     public override int Invoke(ParseResult parseResult)

@@ -10,15 +10,16 @@ namespace PanelTui.CommandLine;
 internal sealed class InfoVerb : Verb
 {
     private static readonly string[] Variables =
-        ["TERM", "COLORTERM", "NO_COLOR", "LC_ALL", "LC_CTYPE", "LANG", "SSH_CONNECTION", "XDG_STATE_HOME"];
+        ["TERM", "COLORTERM", "NO_COLOR", "LC_ALL", "LC_CTYPE", "LANG", "SSH_CONNECTION", "XDG_STATE_HOME",
+        CommandLineRoot.LookVariable, Surroundings.EscapeVariable];
 
     public override string Name => "info";
 
     public override string Summary => "version, folders, and what the terminal is taken for";
 
     public override string Page => """
-        Print the version, the folders the program uses, the limits of what it knows, and
-        what it was told about the terminal: what to add to a report of a fault.
+        Print the version, the folders the program uses, the limits of what it knows,
+        and what it was told about the terminal: what to add to a report of a fault.
 
         Usage:
           paneltui info
@@ -40,6 +41,8 @@ internal sealed class InfoVerb : Verb
         $"system         {RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}",
         "file format    schedule: 1; calc --json schema 1; code editions 2017, 2020, 2023",
         $"unsaved work   {Path.Combine(StateFolder.OfUser.Root, "recovery")}",
+        $"last places    {StateFolder.OfUser.Places}",
+        "settings       none are kept; the command line and the variables below say everything",
         $"colours        {Surroundings.Colours(variable)}",
         $"letters        {(Surroundings.IsAscii(variable) ? "ASCII" : "UTF-8")}",
         $"escape waits   {Surroundings.EscapePatience(variable).TotalMilliseconds:0} ms",

@@ -16,19 +16,26 @@ internal sealed class MergeRun(string ancestor, string ours, string theirs, stri
         try
         {
             var versions = new MergeFiles(Bytes(ancestor), Bytes(ours), Bytes(theirs), _labels);
+            if (streams.WritesNothing) return Say(Merge(versions), streams);
             // Before anything can fail: were this process killed, git would show what is left here.
             File.WriteAllBytes(target, versions.AllMarked());
             var merge = Merge(versions);
             if (merge.WhyNot is { } why) return LinesOnly(versions, why, streams);
             Put(merge.IsClean ? merge.Settled().ToBytes() : merge.MarkedBytes(_labels));
-            foreach (var conflict in merge.Conflicts) Say(streams, $"{conflict}");
-            return merge.IsClean ? ExitCode.Clean : Unsettled;
+            return Say(merge, streams);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
             Say(streams, $"could not be merged: {error.Message}");
             return ExitCode.Unusable;
         }
+    }
+
+    private int Say(ScheduleMerge merge, Streams streams)
+    {
+        if (merge.WhyNot is { } why) Say(streams, why);
+        foreach (var conflict in merge.Conflicts) Say(streams, $"{conflict}");
+        return merge.IsClean ? ExitCode.Clean : Unsettled;
     }
 
     private static byte[] Bytes(string path) => File.ReadAllBytes(path);

@@ -10,10 +10,11 @@ internal sealed class MergeVerb : Verb
     public override string Summary => "merge two versions by what they say about the panel";
 
     public override string Page => """
-        Merge two versions of a schedule that come from one, by what they say: circuits are
-        recognised by id, or by space and name, wherever they stand. The result is written
-        into OURS; what a person has to settle stands there between git's conflict markers,
-        such as one value changed in two ways or two breakers in one space.
+        Merge two versions of a schedule that come from one, by what they say: circuits
+        are recognised by id, or by space and name, wherever they stand. The result is
+        written into OURS; what a person has to settle stands there between git's
+        conflict markers, such as one value changed in two ways or two breakers in one
+        space.
 
         Usage:
           paneltui merge BASE OURS THEIRS [--output FILE]
@@ -21,9 +22,10 @@ internal sealed class MergeVerb : Verb
         Examples:
           paneltui merge base.yaml shed.panel.yaml theirs.yaml
           paneltui merge base.yaml ours.yaml theirs.yaml --output shed.panel.yaml
-          paneltui git-setup                 has git do this in merge, rebase and cherry-pick
+          paneltui git-setup                 has git do this in merges and rebases
 
-        When a version cannot be read, the lines are merged as git does, and always marked.
+        When a version cannot be read, the lines are merged as git does, and always
+        marked.
         Exit codes: 0 merged, 1 something is left to settle, 2 nothing could be written.
         """;
 

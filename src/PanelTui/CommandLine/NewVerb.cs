@@ -13,9 +13,10 @@ internal sealed class NewVerb : Verb
     public override string Summary => "write a commented schedule to start from";
 
     public override string Page => """
-        Write a commented schedule to start from. On a terminal a few questions make it: the
-        supply, the spaces, the source, what switches, and what is to be fed from a list of
-        usual loads. Elsewhere, and with --template, it is a small example to change.
+        Write a commented schedule to start from. On a terminal a few questions make it:
+        the supply, the spaces, the source, what switches, and what is to be fed from a
+        list of usual loads. Elsewhere, and with --template, it is a small example to
+        change.
         An existing file is never overwritten.
 
         Usage:
@@ -61,12 +62,13 @@ internal sealed class NewVerb : Verb
         }
 
         var code = streams.Person is { } person && !template ? Ask(path, person(), streams) : Save(path, Starter.Text, streams);
-        if (code == ExitCode.Clean) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
+        if (code == ExitCode.Clean && !streams.WritesNothing) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
         return code;
     }
 
     private static int Save(string path, string text, Streams streams)
     {
+        if (streams.WritesNothing) return Path.Exists(path) ? streams.Refuse($"{path} exists already and is not overwritten.") : streams.WouldWrite(path);
         try
         {
             ScheduleFile.Save(path, SourceText.FromString(text), DiskState.Missing);

@@ -74,6 +74,7 @@ internal sealed class PrintRun(Streams streams)
 
     private int ToFile(string path, byte[] bytes, bool force)
     {
+        if (streams.WritesNothing) return !force && Path.Exists(path) ? streams.Refuse($"{path} exists already; --force overwrites it.") : streams.WouldWrite(path);
         if (OutputFile.Write(path, bytes, force) is { } problem)
             return streams.Refuse(problem.Exists ? $"{problem.Sentence.TrimEnd('.')}; --force overwrites it." : problem.Sentence);
         streams.Out.WriteLine(DisplayText.Clean($"Wrote {path}."));
@@ -88,7 +89,7 @@ internal sealed class PrintRun(Streams streams)
             return streams.Refuse($"{existing} exists already; nothing was written. --force overwrites.");
         try
         {
-            Directory.CreateDirectory(order.Output!);
+            if (!streams.WritesNothing) Directory.CreateDirectory(order.Output!);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {

@@ -16,7 +16,8 @@ internal sealed class PrintVerb : Verb
         Write the sheets that go on the door and into the permit folder.
 
         Usage:
-          paneltui print WHAT FILE [-o OUT] [--format F] [--paper P] [--tape MM] [--force]
+          paneltui print WHAT FILE [-o OUT] [--format F] [--paper P] [--tape MM]
+              [--force]
 
         What:
         {kinds}

@@ -13,8 +13,8 @@ internal sealed class RulesVerb : Verb
     public override string Summary => "what check looks at, or one rule in full";
 
     public override string Page => """
-        List the rules that check goes by, or explain one: why it matters, what to do, the
-        section it rests on by edition, and how well that stands.
+        List the rules that check goes by, or explain one: why it matters, what to do,
+        the section it rests on by edition, and how well that stands.
 
         Usage:
           paneltui rules [NAME]

@@ -35,7 +35,8 @@ internal sealed class RunVerb : Verb
         of the day, 0 to 23. The course is an outage: the grid is gone, a generator that
         charges is there. With --grid the grid is there to charge, as between outages;
         with --outage neither is. The sum of the other course is told in a line.
-        --table adds every hour; --json prints one object, for every scenario unless named.
+        --table adds every hour; --json prints one object, for every scenario unless
+        named.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
         read, or there is no such scenario.
         """;

@@ -11,14 +11,14 @@ internal sealed class SchemaVerb : Verb
     public override string Summary => "the format as a JSON Schema, for text editors";
 
     public override string Page => """
-        Print the format of schedules as a JSON Schema, draft 7. A text editor that knows
-        the YAML language server then completes keys and explains them: `paneltui new` writes
-        the line that names the schema as the first of the file.
+        Print the format of schedules as a JSON Schema, draft 7. A text editor that
+        knows the YAML language server then completes keys and explains them: `paneltui
+        new` writes the line that names the schema as the first of the file.
 
         Usage:
           paneltui schema
 
-        Example:
+        Examples:
           paneltui schema > panel.schema.json
 
         Exit code: 0 printed.

@@ -15,6 +15,16 @@ internal sealed record Streams(Func<Stream> In, TextWriter Out, TextWriter Error
     /// <remarks>Opened no sooner than it is needed: the console changes the terminal's mode when it is.</remarks>
     public Func<TextReader>? Person { get; init; }
 
+    /// <summary>The command says what it would write, and writes no file.</summary>
+    public bool WritesNothing { get; init; }
+
+    /// <summary>Says that a file would have been written.</summary>
+    public int WouldWrite(string path)
+    {
+        Out.WriteLine(DisplayText.Clean($"Would write {path}; nothing has been written."));
+        return ExitCode.Clean;
+    }
+
     /// <summary>Standard output for bytes that are no text; nothing where it is a terminal.</summary>
     public Func<Stream>? Raw { get; init; }
 

@@ -37,6 +37,7 @@ internal static class CommandBook
         new CopyTextCommand(),
         new SheetsCommand(),
         new SaveElsewhereCommand(),
+        new RepaintCommand(),
         new SaveAndLeaveCommand(),
         new DiscardAndLeaveCommand(),
         new StayCommand(),

@@ -41,6 +41,9 @@ internal interface IEditor
     /// <summary>Does something on the screen's thread, soon; asked from any thread.</summary>
     void Later(Action action);
 
+    /// <summary>Paints everything anew.</summary>
+    void Repaint();
+
     void Enter(EditorMode mode);
 
     void Leave();

@@ -4,7 +4,7 @@ using PanelTui.Presentation;
 
 namespace PanelTui.Pages;
 
-/// <summary>Every command with its key, narrowed down by typing; one that cannot run now says why. Enter runs it.</summary>
+/// <summary>Every command with its key, narrowed down by typing a part of its name, of how it is used, or its key; one that cannot run now says why. Enter runs it.</summary>
 /// <param name="from">What can be done where the list was opened.</param>
 internal sealed class CommandsPage(IEditor from) : Page
 {
@@ -13,15 +13,19 @@ internal sealed class CommandsPage(IEditor from) : Page
     public override bool TakesText => true;
 
     public override string Title(Session session) =>
-        Typed.Length == 0 ? "Commands: type a part of a name, Enter runs it" : $"Commands with: {Typed}";
+        Typed.Length == 0 ? "Commands: type a name, a use or a key; Enter runs it" : $"Commands with: {Typed}";
 
     public override ImmutableArray<PageRow> Rows(Session session, int columns)
     {
-        var rows = Match.Of(CommandBook.All.Where(command => command.Modes.HasFlag(EditorMode.Face)), command => command.Title, Typed)
+        var rows = Match.Of(CommandBook.All.Where(command => command.Modes.HasFlag(EditorMode.Face)), TextOf, Typed)
             .Select(command => Row(command, columns))
             .ToImmutableArray();
-        return rows.IsEmpty ? [new PageRow($"No command has {DisplayText.Clean(Typed)} in its name.")] : rows;
+        return rows.IsEmpty ? [new PageRow($"No command has {DisplayText.Clean(Typed)} in its name, key or use.")] : rows;
     }
+
+    /// <summary>What is searched: the name, the key, and what the guide says of that key.</summary>
+    private static string TextOf(EditorCommand command) =>
+        $"{command.Title} {command.KeyName} {string.Join(' ', Guide.Of(command.KeyName))}";
 
     private PageRow Row(EditorCommand command, int columns)
     {

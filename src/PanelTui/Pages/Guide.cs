@@ -5,6 +5,10 @@ namespace PanelTui.Pages;
 /// <summary>How to do what people come for, in the order in which they come for it; the keys are those of the commands.</summary>
 internal static class Guide
 {
+    /// <summary>What the guide says that is done with a key.</summary>
+    public static IEnumerable<string> Of(string key) =>
+        Tasks.Where(task => task.How.Contains($"`{key}`", StringComparison.Ordinal)).Select(task => $"{task.Task} {task.How}");
+
     public static readonly ImmutableArray<(string Task, string How)> Tasks =
     [
         ("Hang a breaker", "Go to an open space; `1`, `2` or `3` for its poles, `t` for half a tandem. Type name, rating and load; Enter goes on."),

@@ -12,6 +12,7 @@ namespace PanelTui.Screens;
 internal sealed class Desk : IDisposable
 {
     private readonly Session _session;
+    private readonly LastPlace _place;
     private readonly Keeping _keeping;
     private readonly EditLock? _lock;
     private readonly ImmutableArray<Page> _questions;
@@ -23,6 +24,8 @@ internal sealed class Desk : IDisposable
     public Desk(Session session, StateFolder state, TimeProvider clock)
     {
         _session = session;
+        _place = new LastPlace(state);
+        session.BeginAt(_place.Of(session.Path));
         _keeping = new Keeping(session, state, clock, OnScreen);
         try
         {
@@ -40,6 +43,11 @@ internal sealed class Desk : IDisposable
     public EditorScreen Open(IApplication app)
     {
         _running = app;
+        var path = _session.Path;
+        _ = Task.Run(() =>
+        {
+            if (GitPlace.Of(path) is { } place) OnScreen(() => _session.Tell(place));
+        });
         return new EditorScreen(_session, _questions);
     }
 
@@ -48,6 +56,7 @@ internal sealed class Desk : IDisposable
     {
         _running = null;
         _keeping.End(ending);
+        _place.Keep(_session.Path, $"{_session.Cursor}");
         _lock?.Dispose();
     }
 

@@ -12,15 +12,22 @@ internal static class EditorRows
     /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
     private const int RowsForFindings = 4;
 
+    private const int BranchColumns = 16;
+
     public static ImmutableArray<TextRun> Title(Session session, int columns)
     {
         var panel = session.Schedule.Panel;
         var name = panel.Name.Length == 0 ? "(panel without a name)" : panel.Name;
-        var state = session.WhyNoEdit is not null ? " · look only" : session.IsSaved ? "" : " · changed";
+        var state = $"{(session.WhyNoEdit is not null ? " · look only" : session.IsSaved ? "" : " · changed")}{InGit(session)}";
         var right = $"{Path.GetFileName(session.Path)}{state} ";
         var left = DisplayText.Fit($" {name} · {panel.System}", Math.Max(0, columns - DisplayText.Width(right) - 1));
         return [new TextRun($"{left} {right}", Tone.Strong)];
     }
+
+    /// <summary>The branch, and whether the file as it was saved last is what was committed.</summary>
+    private static string InGit(Session session) => session.Git is not { } git
+        ? ""
+        : $" · {DisplayText.Fit(DisplayText.Clean(git.Branch), Math.Min(DisplayText.Width(git.Branch), BranchColumns))}{(session.IsCommitted ? "" : " uncommitted")}";
 
     public static ImmutableArray<ImmutableArray<TextRun>> Face(Session session, FaceText text, int top, int rows)
     {

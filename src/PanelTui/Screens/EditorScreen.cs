@@ -5,6 +5,7 @@ using PanelTui.Editing;
 using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 using PanelTui.Presentation;
+using PanelTui.Terminal;
 using PanelTui.Views;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -66,9 +67,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     };
 
     public Page? Page => _pages.Top;
-
     public bool CanChooseRow => _pages.Chosen is not null;
-
     public int PageOfLines => Parts.Lines - 1;
 
     private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
@@ -112,8 +111,9 @@ internal sealed class EditorScreen : Runnable, IEditor
         Refresh();
     }
 
-    public void Later(Action action) => App?.Invoke(action);
+    public void Repaint() => TerminalHost.Repaint(App!);
 
+    public void Later(Action action) => App?.Invoke(action);
     public void Leave() => App?.RequestStop(this);
 
     protected override void OnFrameChanged(in Rectangle frame)

@@ -1,8 +1,12 @@
+using System.Globalization;
+
 namespace PanelTui.Terminal;
 
 /// <summary>What the environment tells of the terminal, so that the terminal itself need never be asked.</summary>
 internal static class Surroundings
 {
+    public const string EscapeVariable = "PANELTUI_ESCAPE";
+    private const int LongestEscape = 5000;
     private static readonly TimeSpan EscapeNearby = TimeSpan.FromMilliseconds(50);
     private static readonly TimeSpan EscapeOverALine = TimeSpan.FromMilliseconds(150);
 
@@ -30,9 +34,11 @@ internal static class Surroundings
         return !locale.Replace("-", "", StringComparison.Ordinal).Contains("utf8", StringComparison.OrdinalIgnoreCase);
     }
 
-    /// <summary>How long a lone Escape waits for the rest of a key: a slow line may cut a key in two.</summary>
+    /// <summary>How long a lone Escape waits for the rest of a key: a slow line may cut a key in two. PANELTUI_ESCAPE says it in milliseconds.</summary>
     public static TimeSpan EscapePatience(Func<string, string?> variable) =>
-        Given(variable, "SSH_CONNECTION") is null ? EscapeNearby : EscapeOverALine;
+        int.TryParse(Given(variable, EscapeVariable), NumberStyles.None, CultureInfo.InvariantCulture, out var wished) && wished is > 0 and <= LongestEscape
+            ? TimeSpan.FromMilliseconds(wished)
+            : Given(variable, "SSH_CONNECTION") is null ? EscapeNearby : EscapeOverALine;
 
     private static bool IsMono(string term) => term.EndsWith("-m", StringComparison.Ordinal)
         || term.EndsWith("-mono", StringComparison.Ordinal);

@@ -18,7 +18,7 @@ public partial class MannersTests
         ran.Code.ShouldBe(0);
         ran.Error.ShouldBeEmpty();
         ran.Out.ShouldContain("Examples:");
-        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 88);
+        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
         ran.Out.Split('\n').Length.ShouldBeLessThanOrEqualTo(50);
     }
 
@@ -112,6 +112,111 @@ public partial class MannersTests
     public void New_on_standard_output_is_read_back_from_standard_input() =>
         Ran.With(Ran.Of("new", "-").Out, "check", "-").Code.ShouldBe(0);
 
-    [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+$")]
+    public static TheoryData<string> VerbNames => [.. PanelTui.CommandLine.Verbs.All.Select(verb => verb.Name)];
+
+    [Theory, MemberData(nameof(VerbNames))]
+    public void Every_command_explains_itself_and_guesses_a_mistyped_option(string verb)
+    {
+        var help = Ran.Of(verb, "--help");
+        help.Code.ShouldBe(0);
+        help.Error.ShouldBeEmpty();
+        help.Out.ShouldContain("Examples:");
+        help.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
+        help.ShouldBe(Ran.Of("help", verb));
+        Ran.Of("--help").Out.ShouldContain($"  {verb} ");
+        var wrong = Ran.Of(verb, "--hlp");
+        wrong.Code.ShouldBe(2);
+        wrong.Out.ShouldBeEmpty();
+        wrong.Error.ShouldContain("did you mean --help");
+    }
+
+    [Fact]
+    public void Help_begins_with_what_it_is_for_and_ends_with_where_the_rest_is()
+    {
+        var order = Ran.Of("--help").Out;
+        int[] places = [.. ((string[])["PanelTui:", "Usage:", "Examples:", "Begin:", "Check", "Compare:", "Deliver:", "Set up:", "Options:", "Exit codes:", "More:"])
+            .Select(heading => order.IndexOf(heading, StringComparison.Ordinal))];
+        places.ShouldBe([.. places.Order()]);
+        places[0].ShouldBe(0);
+    }
+
+    [Fact]
+    public void A_dry_run_says_what_would_be_written_and_writes_nothing()
+    {
+        using var folder = new TempFolder();
+        var shed = folder.File("shed.panel.yaml", Shed.Text);
+        var other = folder.File("other.panel.yaml", Shed.Text.Replace("Well pump", "Barn pump", StringComparison.Ordinal));
+        string[][] lines =
+        [
+            ["new", folder.File("new.yaml"), "--dry-run"], ["print", "directory", shed, "-o", folder.File("d.pdf"), "-n"],
+            ["print", "all", shed, "-o", folder.File("permit"), "-n"], ["balance", shed, "--write", "-n"], ["merge", shed, shed, other, "-n"],
+        ];
+        foreach (var line in lines)
+        {
+            var ran = Ran.Of(line);
+            ran.Code.ShouldBe(0, ran.Error);
+        }
+
+        Directory.GetFileSystemEntries(Path.GetDirectoryName(shed)!).Order().ShouldBe(new[] { other, shed }.Order());
+        File.ReadAllText(shed).ShouldBe(Shed.Text);
+        Ran.Of("print", "directory", shed, "-o", other, "-n").Code.ShouldBe(2, "it would be refused without -n, too");
+    }
+
+    [Fact]
+    public void A_person_who_wants_no_question_is_asked_none()
+    {
+        using var folder = new TempFolder();
+        var file = folder.File("barn.panel.yaml");
+        Ran.Answering([], "new", file, "--no-input").Code.ShouldBe(0);
+        File.ReadAllText(file).ShouldBe(Ran.Of("new", "-").Out);
+    }
+
+    [Fact]
+    public void Without_a_terminal_and_a_file_there_is_a_short_sentence_and_exit_2()
+    {
+        var ran = Ran.Of();
+        ran.Code.ShouldBe(2);
+        ran.Out.ShouldBeEmpty();
+        ran.Error.ShouldContain("paneltui FILE");
+        ran.Error.ShouldContain("paneltui --help");
+    }
+
+    [Theory]
+    [InlineData(1, "", "a.panel.yaml")]
+    [InlineData(2, "2", "b.panel.yaml")]
+    [InlineData(2, "9 1", "a.panel.yaml")]
+    [InlineData(2, "", null)]
+    [InlineData(0, "", null)]
+    public void Without_a_file_the_only_schedule_here_is_opened_and_of_several_one_is_chosen(int files, string answers, string? chosen)
+    {
+        using var folder = new TempFolder();
+        for (var at = 0; at < files; at++) folder.File($"{(char)('a' + at)}.panel.yaml", Shed.Text);
+        using var person = new StringReader(answers.Replace(' ', '\n'));
+        using var nothing = new StringWriter();
+        var streams = new PanelTui.CommandLine.Streams(() => Stream.Null, nothing, nothing) { Person = () => person };
+        PanelTui.CommandLine.ScheduleChoice.In(Path.GetDirectoryName(folder.File("x"))!, streams).ShouldBe(chosen is null ? null : folder.File(chosen));
+    }
+
+    [Fact]
+    public void Every_variable_that_is_heeded_is_told_by_info()
+    {
+        var told = Ran.Of("info").Out;
+        foreach (var name in (string[])["TERM", "NO_COLOR", "LC_ALL", "LANG", "SSH_CONNECTION", "XDG_STATE_HOME", "PANELTUI_LOOK", "PANELTUI_ESCAPE"])
+            told.ShouldContain(name);
+    }
+
+    [Theory]
+    [InlineData("check", "-")]
+    [InlineData("calc", "-")]
+    [InlineData("run", "-")]
+    [InlineData("balance", "-")]
+    [InlineData("transfer", "-")]
+    [InlineData("print", "directory", "-")]
+    public void A_dash_is_standard_input(params string[] args) => Ran.With(Shed.Text, args).Code.ShouldBe(0);
+
+    [Fact]
+    public void Two_dashes_end_the_options() => Ran.Of("check", "--", "-x.yaml").Error.ShouldContain("There is no file -x.yaml");
+
+    [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+( \([0-9a-f]{7}\))?$")]
     private static partial Regex VersionLine();
 }

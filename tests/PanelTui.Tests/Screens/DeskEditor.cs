@@ -2,6 +2,7 @@ using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;
 using PanelTui.Documents.Text;
 using PanelTui.Screens;
+using PanelTui.Terminal;
 
 namespace PanelTui.Tests.Screens;
 
@@ -45,6 +46,9 @@ internal sealed class DeskEditor : IDisposable
         Replace(file, $"\"user\":\"{Owner.Here.User}\"", "\"user\":\"ada\"");
         Replace(file, $"\"process\":{Owner.Here.Process}", "\"process\":4711");
     }
+
+    /// <summary>The program ends because its user left.</summary>
+    public void End() => _desk!.End(new Ending(EndingCause.Quit));
 
     public void Dispose()
     {

@@ -40,8 +40,12 @@ internal sealed class OpenEditor : IDisposable
     /// <summary>The row with the keys, at the bottom.</summary>
     public string Keys => _program.Screen.Split('\n')[^1];
 
+    /// <summary>How many keys were pressed so far, beyond the text that was typed.</summary>
+    public int Presses { get; private set; }
+
     public OpenEditor Press(params Key[] keys)
     {
+        Presses += keys.Length;
         _program.Press(keys);
         return this;
     }

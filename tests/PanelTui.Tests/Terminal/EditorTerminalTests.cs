@@ -91,6 +91,14 @@ public sealed class EditorTerminalTests : TerminalTests
     }
 
     [Fact]
+    public void Ctrl_S_saves_and_does_not_stop_the_line()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(IsChanged).Type("\u0013").Until(screen => screen.Text.Contains("Saved", StringComparison.Ordinal));
+        terminal.Type("u").Until(IsChanged);
+    }
+
+    [Fact]
     public void Escape_does_not_quit()
     {
         using var terminal = OpenEditor();

@@ -35,6 +35,9 @@ public class SurroundingsTests
     [Theory]
     [InlineData("", 50)]
     [InlineData("SSH_CONNECTION=x", 150)]
+    [InlineData("SSH_CONNECTION=x PANELTUI_ESCAPE=300", 300)]
+    [InlineData("PANELTUI_ESCAPE=soon", 50)]
+    [InlineData("PANELTUI_ESCAPE=99999", 50)]
     public void Escape_waits_longer_on_a_line_that_may_cut_a_key(string variables, int milliseconds) =>
         Surroundings.EscapePatience(Environment(variables)).TotalMilliseconds.ShouldBe(milliseconds);
 
