@@ -22,7 +22,7 @@ internal static class HostileText
         [.. Enumerable.Range(0, 32).Where(rune => rune != '\n'), .. Enumerable.Range(0x7f, 33), 0x200b, 0x200d, 0x202c, 0x202e, 0x2066, 0x2069, 0xfeff];
 
     public static void ShouldDriveNothing(string shown, string where) =>
-        shown.EnumerateRunes().Select(rune => rune.Value).Where(Drives.Contains).Select(rune => $"U+{rune:X4}").Distinct().ShouldBeEmpty(where);
+        shown.Replace("\r\n", "\n", StringComparison.Ordinal).EnumerateRunes().Select(rune => rune.Value).Where(Drives.Contains).Select(rune => $"U+{rune:X4}").Distinct().ShouldBeEmpty(where);
 
     private static string WithEvery(string text) => FieldBook.All
         .GroupBy(field => field.Key)

@@ -35,8 +35,8 @@ internal sealed class PrintVerb : Verb
         Paper: letter (as a rule), a4, pocket (5 by 8 inches, for the door).
         Tape for labels in millimetres: 9, 12 (as a rule), 18, 24.
         An existing file is not overwritten without --force.
-        Exit codes: 0 written, 1 written and errors found, 2 the file or the command line
-        is not usable.
+        Exit codes: 0 written, 1 written and errors found, 2 the file or the command
+        line is not usable.
         """.Replace("{kinds}", string.Join('\n', SheetKind.All.Select(kind => $"  {kind.Name,-10} {kind.Summary}")), StringComparison.Ordinal);
 
     protected override void Describe(Command command, Streams streams)

@@ -17,7 +17,8 @@ internal sealed class CommandsPage(IEditor from) : Page
 
     public override ImmutableArray<PageRow> Rows(Session session, int columns)
     {
-        var rows = Match.Of(CommandBook.All.Where(command => command.Modes.HasFlag(EditorMode.Face)), TextOf, Typed)
+        var here = CommandBook.All.Where(command => command.Modes.HasFlag(EditorMode.Face)).ToList();
+        var rows = Match.Of(here, command => command.Title, Typed).Union(Match.Of(here, TextOf, Typed))
             .Select(command => Row(command, columns))
             .ToImmutableArray();
         return rows.IsEmpty ? [new PageRow($"No command has {DisplayText.Clean(Typed)} in its name, key or use.")] : rows;

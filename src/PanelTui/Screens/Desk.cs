@@ -46,6 +46,7 @@ internal sealed class Desk : IDisposable
         var path = _session.Path;
         _ = Task.Run(() =>
         {
+            Rehearsal.Of(path);
             if (GitPlace.Of(path) is { } place) OnScreen(() => _session.Tell(place));
         });
         return new EditorScreen(_session, _questions);

@@ -18,7 +18,7 @@ public sealed class AnyKeysTests : IDisposable
     [
         Key.Enter, Key.Enter, Key.Space, Key.Space, Key.Esc, Key.Esc, Key.D, Key.U, Key.R, Key.F, Key.F.WithShift, Key.Y, Key.C, Key.P, Key.T,
         Key.D1, Key.D2, Key.D3, new Key(':'), new Key('/'), new Key('?'), Key.F1, Key.Delete, Key.Backspace, Key.Z.WithCtrl, Key.C.WithShift,
-        Key.P.WithShift, Key.S.WithCtrl, Key.Q, Key.W, Key.F.WithCtrl, new Key('+'), new Key('-'), new Key('['), new Key(']'), Key.M, Key.D.WithCtrl, Key.D4, Key.D0,
+        Key.P.WithShift, Key.L.WithCtrl, Key.F.WithCtrl, new Key('+'), new Key('-'), new Key('['), new Key(']'), Key.M, Key.D.WithCtrl, Key.D4, Key.D0,
         Key.A, Key.E, Key.G, Key.S, Key.V, Key.X, Key.B, Key.N, Key.O, Key.L, Key.H, Key.J, Key.K, Key.I, Key.W.WithShift, Key.F5, Key.F8,
     ];
 

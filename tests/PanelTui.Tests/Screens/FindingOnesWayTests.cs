@@ -25,7 +25,7 @@ public class FindingOnesWayTests
     {
         using var editor = new OpenEditor();
         editor.Press(new Key(':')).Type("undo").Press(Key.Enter).Screen.ShouldContain("Nothing has been changed yet");
-        editor.Type("xyz").Screen.ShouldContain("No command has undoxyz in its name.");
+        editor.Type("xyz").Screen.ShouldContain("No command has undoxyz in its name, key or use.");
         editor.Press(Key.Backspace, Key.Backspace, Key.Backspace).Screen.ShouldContain("Commands with: undo");
     }
 
