@@ -50,7 +50,6 @@ internal sealed class Session
     public string Message { get; private set; } = "";
 
     public Assessment Assessment => Now.Assessment!;
-
     public Schedule Schedule => Now.Schedule!;
 
     public bool IsSaved => _history.IsSaved;
@@ -98,7 +97,7 @@ internal sealed class Session
         else Changed?.Invoke();
     }
 
-    /// <summary>Begins on a space, where there is such a one; what there is to say stays.</summary>
+    /// <summary>Begins on a space, where there is one.</summary>
     public void BeginAt(string? space)
     {
         if (SpaceNumber.TryParse(space ?? "", out var at) && Face.LineOf(at) >= 0 && Face.Lines[Face.LineOf(at)].On(at.IsLeft)?.Space == at) Cursor = at;
@@ -106,14 +105,11 @@ internal sealed class Session
 
     /// <summary>What git has of this file; nothing where it is in no repository, or not yet known.</summary>
     public GitPlace? Git { get; private set; }
-
-    /// <summary>What was saved last is what git has.</summary>
-    public bool IsCommitted { get; private set; }
+    public bool IsCommitted => Git?.IsCommitted(OnDisk.ToBytes()) ?? false;
 
     public void Tell(GitPlace? place)
     {
         Git = place;
-        LookAtGit();
         Changed?.Invoke();
     }
 
@@ -201,7 +197,6 @@ internal sealed class Session
         (_disk, OnDisk) = (file.State, file.Source);
         Replace("reload the file", file.Source.Text);
         _history.MarkSaved();
-        LookAtGit();
         Say("Reloaded; u brings your version back");
     }
 
@@ -234,7 +229,6 @@ internal sealed class Session
             Path = target;
             OnDisk = Now.Source;
             _history.MarkSaved();
-            LookAtGit();
             Say(saved.Note ?? $"Saved {target}");
             return null;
         }
@@ -243,8 +237,6 @@ internal sealed class Session
             return problem;
         }
     }
-
-    private void LookAtGit() => IsCommitted = Git?.IsCommitted(OnDisk.ToBytes()) ?? false;
 
     private void Rebuild(string message)
     {

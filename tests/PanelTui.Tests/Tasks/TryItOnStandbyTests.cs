@@ -12,9 +12,12 @@ public class TryItOnStandbyTests
     {
         using var editor = Opened(columns, rows);
         editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("Harvest night");
-        editor.Screen.ShouldContain("3400 W");
-        editor.Press(Key.Space).Screen.ShouldContain("2920 W");
-        editor.Screen.ShouldContain("as a trial");
+        editor.Screen.ShouldContain("3400 of 5000 W");
+        editor.Press(Key.Space).Screen.ShouldContain("2920 of 5000 W");
+        editor.Screen.ShouldMatch(@"[0-9.]+ of 10\.00 kVA");
+        editor.Screen.ShouldContain("Lasts ");
+        editor.Screen.ShouldContain("One unit alone:");
+        editor.Screen.ShouldContain("a trial with 1 switched");
         editor.Presses.ShouldBe(3);
         editor.Session.IsSaved.ShouldBeTrue();
     }
