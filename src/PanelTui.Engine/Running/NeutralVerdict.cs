@@ -82,14 +82,14 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         _ => null,
     };
 
-    /// <summary>Where the one bond belongs.</summary>
-    public string Place => Standing switch
+    /// <summary>Where the one bond belongs; nothing where that is not to be told.</summary>
+    public string? Place => Standing switch
     {
         SourceStanding.Separate => "at the source, and an electrode there where it is permanent",
         SourceStanding.SharesTheNeutral => "at the service alone, none at the source or in this panel",
         SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the inverters floating",
         SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords (250.34(A))",
-        _ => "not to be told until transfer.switches_neutral is written down",
+        _ => null,
     };
 
     /// <remarks>Without transfer equipment and without a device on a normal supply there is no grid in the file.</remarks>

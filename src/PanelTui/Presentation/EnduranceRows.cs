@@ -57,6 +57,8 @@ internal static class EnduranceRows
         var limit = EnergySystem.InputOf(charging, schedule.Panel.System);
         yield return $"While it charges, what feeds it carries {Figure.Of(run.Running)} + {Figure.Of(charging.Power)} = {Figure.Of(asks)}"
             + (limit is { } may ? $"; the input lets {Figure.Of(may)} through{(asks > may ? ": the charger gives way" : "")}." : "; no input limit is stated.");
+        if (schedule.Source.Arrangement == SourceArrangement.Split)
+            yield return "Charging both units at 240 V has to be allowed in their settings, where less is usual: compare (common practice, no source).";
     }
 
     private static string Title(Schedule schedule, RunRequest asked)

@@ -15,7 +15,7 @@ internal static class NeutralRows
     private static IEnumerable<string> Lines(NeutralVerdict verdict, Schedule schedule)
     {
         yield return $"{Switching(verdict)}. Source: {Bonding(verdict.Source.Neutral)}{Gfci(verdict.Source.Gfci)}.";
-        yield return $"The one bond belongs {verdict.Place} ({NeutralVerdict.Section.In(schedule.Code.Edition)}).";
+        if (verdict.Place is { } place) yield return $"The one bond belongs {place} ({NeutralVerdict.Section.In(schedule.Code.Edition)}).";
         yield return Conclusion(verdict);
         if (verdict.Sign is { } sign) yield return $"Sign at the inlet: {sign}";
     }

@@ -20,7 +20,7 @@ internal sealed class RunText(Assessment assessment, ScenarioRun run, RunRequest
         .. Section("How long it lasts", EnduranceRows.Of(run, _schedule, asked)),
         .. Section("Neutral and bond", NeutralRows.Of(_schedule)),
         "",
-        "Figures to plan by: check nameplates, measure, and follow the equipment's manuals.",
+        "Figures to plan by: check nameplates, measure, follow the equipment's manuals.",
     ];
 
     /// <summary>The course hour by hour; nothing without a battery.</summary>

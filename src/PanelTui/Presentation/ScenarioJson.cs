@@ -46,6 +46,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteEndArray();
         Write("may_start_at_once", run.Starts.AtOnce);
         WriteTogether(run);
+        WriteStages(run);
         OneUnitJson.Write(json, OneUnit.Of(run, _schedule));
         json.WriteFigure("average_w", run.Average.Value);
         Write("hours_to_reserve", run.ToReserve?.Value);
@@ -66,6 +67,20 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         json.WriteStartObject("all_at_once");
         RunJson.WriteMoment(json, together);
         json.WriteEndObject();
+    }
+
+    private void WriteStages(ScenarioRun run)
+    {
+        json.WriteStartArray("start_stages");
+        foreach (var stage in run.Starts.Stages)
+        {
+            json.WriteStartObject();
+            RunJson.WriteCircuits(json, "ids", stage.Starting.Select(start => start.Circuit));
+            RunJson.WriteMoment(json, stage);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private void WriteCourse(ScenarioRun run)

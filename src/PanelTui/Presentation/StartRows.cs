@@ -1,4 +1,5 @@
 using System.Globalization;
+using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 using PanelTui.Engine.Running.Starting;
@@ -8,20 +9,22 @@ namespace PanelTui.Presentation;
 /// <summary>Each start with all the others running, leg by leg, against the surge; the one that asks most first.</summary>
 internal static class StartRows
 {
+    private const int NameColumns = 22;
+
     public static IEnumerable<string> Of(ScenarioRun run, StandbySurge surge)
     {
         if (run.Starts.Moments.IsEmpty) return ["Nothing here has a motor or is stated to draw more as it starts."];
-        return [surge.Words, Head(run), .. run.Starts.Moments.SelectMany(Moment), .. AtOnce(run.Starts), .. InOneMoment(run.Starts), .. Order(run.Starts)];
+        return [surge.Words, Head(run), .. run.Starts.Moments.SelectMany(Moment), .. AtOnce(run.Starts), .. InOneMoment(run.Starts), .. InStages(run.Starts), .. Order(run.Starts)];
     }
 
     private static string Head(ScenarioRun run) => Row(
-        "starts last", "full load", "start", string.Concat(run.Legs.Legs.Select(leg => $"{$"{leg} in all",10}")), "");
+        "starts last", "full load", "start", string.Concat(run.Legs.Legs.Select(leg => Cell($"{leg} in all", $"{leg} kVA", run.Legs.Legs.Count()))), "");
 
     private static IEnumerable<string> Moment(StartMoment moment)
     {
         var start = moment.Starting[0];
-        var legs = string.Concat(moment.Asked.System.Legs.Select(leg => $"{Kva(moment.AskedOn(leg)),10}"));
-        yield return Row(DisplayText.Fit(start.Called, 22), Figure.Of(start.FullLoad), Figure.Of(start.Current), legs, Verdict(moment));
+        var legs = string.Concat(moment.Asked.System.Legs.Select(leg => Leg(moment, leg)));
+        yield return Row(DisplayText.Fit(start.Called, NameColumns), Figure.Of(start.FullLoad), Figure.Of(start.Current), legs, Verdict(moment));
         yield return $"  {start.Words}";
     }
 
@@ -36,14 +39,25 @@ internal static class StartRows
     private static IEnumerable<string> AtOnce(StartTable table) => table.AtOnce switch
     {
         null => ["How many may start at once: not to be told without a surge and its time."],
+        0 when table.Moments.Length == 1 => ["It does not start with all the others running."],
         0 => ["None of the largest starts with all the others running: see the easiest order."],
         { } count when count == table.Moments.Length => [count == 1 ? "There is one to start." : $"All {Shown.Exactly(count)} may start at once."],
+        1 => ["Any one may start, and no two at once."],
         { } count => [$"Any {Shown.Exactly(count)} may start at once, no more."],
     };
 
     private static IEnumerable<string> InOneMoment(StartTable table) => table.Together is { Starting.Length: > 1 } all
         ? [$"All in one moment, as automatic equipment closes: {Kva(all.AskedOn(all.WorstLeg))} on {all.WorstLeg}, {Verdict(all)}."]
         : [];
+
+    private static IEnumerable<string> InStages(StartTable table)
+    {
+        if (table.Together is not { Ok: false, Starting.Length: > 1 }) return [];
+        var stages = table.Stages.Select((stage, at) =>
+            $"{Shown.Exactly(at + 1)}. {string.Join(" + ", stage.Starting.Select(start => DisplayText.Clean(start.Called)))} "
+            + $"({Kva(stage.AskedOn(stage.WorstLeg))} on {stage.WorstLeg}{(stage.Ok == false ? ", beyond by itself" : "")})");
+        return Wrapped.Of($"In stages, each up to speed before the next: {string.Join(", ", stages)}.", 78);
+    }
 
     private static IEnumerable<string> Order(StartTable table)
     {
@@ -52,8 +66,14 @@ internal static class StartRows
         return Wrapped.Of($"Easiest order, largest first: {string.Join(", then ", steps)}. Worst: {DisplayText.Clean(table.Worst!.Starting[0].Called)} last.", 78);
     }
 
+    /// <summary>Three legs have no room for the unit beside each.</summary>
+    private static string Leg(StartMoment moment, Leg leg) =>
+        Cell(Kva(moment.AskedOn(leg)), Shown.Rounded(moment.AskedOn(leg).Value / 1000, 2), moment.Asked.System.Legs.Length);
+
+    private static string Cell(string wide, string narrow, int legs) => legs > 2 ? $"{narrow,7}" : $"{wide,10}";
+
     private static string Kva(VoltAmperes power) => Shown.Rounded(power.Value / 1000, 2, "kVA");
 
     private static string Row(string called, string fullLoad, string start, string legs, string verdict) =>
-        string.Create(CultureInfo.InvariantCulture, $"{called,-22}{fullLoad,10}{start,9}{legs}  {verdict}").TrimEnd();
+        string.Create(CultureInfo.InvariantCulture, $"{called,-NameColumns}{fullLoad,9}{start,9}{legs}  {verdict}").TrimEnd();
 }

@@ -25,7 +25,7 @@ public class NeutralVerdictTests
     public void Without_a_grid_the_source_is_the_only_system_or_feeds_this_panel_by_its_outlet_and_needs_no_sign(string? outlet, string place)
     {
         var verdict = Alone(outlet, SourceNeutral.Bonded, null);
-        verdict.Place.ShouldContain(place);
+        verdict.Place.ShouldNotBeNull().ShouldContain(place);
         verdict.IsSeparatelyDerived.ShouldBeNull();
         verdict.Sign.ShouldBeNull();
         verdict.Bonds.ShouldBe(NeutralBonds.Once);

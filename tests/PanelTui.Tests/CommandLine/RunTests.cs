@@ -82,6 +82,19 @@ public class RunTests
     }
 
     [Fact]
+    public void Json_stages_the_starts_of_a_market_hall_so_that_each_stage_fits()
+    {
+        using var json = JsonDocument.Parse(Ran.Of("run", Shed.Example("market-hall"), "--scenario", "Market day", "--json").Out);
+        var day = json.RootElement.GetProperty("scenarios")[0];
+        day.GetProperty("all_at_once").GetProperty("ok").GetBoolean().ShouldBeFalse();
+        var stages = day.GetProperty("start_stages").EnumerateArray().ToList();
+        stages.ShouldAllBe(stage => stage.GetProperty("ok").GetBoolean());
+        stages.SelectMany(stage => Ids(stage.GetProperty("ids"))).Order()
+            .ShouldBe(day.GetProperty("starts").EnumerateArray().Select(start => start.GetProperty("id").GetString()).Order());
+        stages.Count.ShouldBeGreaterThan(1);
+    }
+
+    [Fact]
     public void Json_tells_what_goes_dark_with_each_unit_and_what_the_other_carries_alone()
     {
         using var json = JsonDocument.Parse(Ran.Of("run", Shed.Example("packing-shed"), "--scenario", "Harvest night", "--json").Out);

@@ -69,6 +69,43 @@ public sealed record StartTable(
         }
     }
 
+    /// <summary>
+    /// Groups that start one after the other, the largest first and as many at once as the source carries: what a time delay or load
+    /// management would have to do. A group that is too much is one start that is too much by itself.
+    /// </summary>
+    public ImmutableArray<StartMoment> Stages
+    {
+        get
+        {
+            var waiting = Moments.Select(moment => moment.Starting[0]).OrderByDescending(Extra).ToList();
+            var runs = waiting.Aggregate(Running, (sum, start) => sum - start.Load.RunningLegs);
+            var stages = ImmutableArray.CreateBuilder<StartMoment>();
+            while (waiting.Count > 0)
+            {
+                var stage = Stage(runs, waiting);
+                stages.Add(stage);
+                runs = stage.Starting.Aggregate(runs, (sum, start) => sum + start.Load.RunningLegs);
+                waiting.RemoveAll(start => stage.Starting.Any(started => ReferenceEquals(started, start)));
+            }
+
+            return stages.ToImmutable();
+        }
+    }
+
+    private StartMoment Stage(LegLoads runs, List<MotorStart> waiting)
+    {
+        var stage = Moment([waiting[0]], runs);
+        foreach (var start in waiting.Skip(1))
+        {
+            if (Moment([.. stage.Starting, start], runs) is { Ok: true } larger) stage = larger;
+        }
+
+        return stage;
+    }
+
+    private StartMoment Moment(ImmutableArray<MotorStart> starting, LegLoads runs) =>
+        new(starting, starting.Aggregate(runs, (sum, start) => sum + start.LegsOfAll), Surge, Continuous);
+
     private static decimal Extra(MotorStart start)
     {
         var extra = start.Legs - start.Running;

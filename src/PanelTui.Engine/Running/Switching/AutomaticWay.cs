@@ -13,13 +13,13 @@ internal sealed class AutomaticWay(SwitchingFacts facts) : SwitchingWay
     [
         .. Beforehand(),
         IsStartedByHand
-            ? new("When the grid fails: start the generator with nothing on it and let it warm up; its outlet breaker ON. The equipment closes by itself when it finds the source steady.", (Handle.Engine, true), (Handle.Output, true))
+            ? new("When the grid fails, with the cable joined as above: start the generator with nothing on it and let it warm up; its outlet breaker ON. The equipment closes by itself when it finds the source steady.", (Handle.Engine, true), (Handle.Output, true))
             : new(facts.IsGenerator
                 ? "When the grid fails, wait: the equipment starts the source and closes by itself."
                 : "When the grid fails, wait: the inverters take over by themselves."),
         new(AllAtOnce()),
         new($"Look at the source's meter, leg by leg, and stay below the limits: {facts.Limits}."),
-        new($"If the source shuts down: all branch breakers OFF, start it again as its manual says, then ON one at a time{MotorsFirst()}{facts.NotLeftOff}."),
+        new($"If the source shuts down: all branch breakers OFF, start {(facts.IsPair ? "both units" : "it")} again as the manual says, then ON one at a time{MotorsFirst()}{facts.NotLeftOff}."),
         new("If it does not close, keep off the handles: follow its manual for operation by hand."),
     ];
 
@@ -50,8 +50,8 @@ internal sealed class AutomaticWay(SwitchingFacts facts) : SwitchingWay
     {
         null => "Everything that is on comes on at once.",
         _ when facts.IsManaged => "Everything that is on comes on at once, motors too, as far as the load management lets it: see in its settings that it staggers them.",
-        { Ok: true } => "Everything that is on comes on at once, motors too; by the schedule that is within what the source gives for a start.",
-        { Ok: false } moment => $"Everything that is on comes on at once, motors too; by the schedule that is {Asked(moment)}. Have the starts staggered, or leave motors off beforehand.",
+        { Ok: true } => "Everything that is on comes on at once, motors too; with all on standby, by the schedule, that is within what the source gives for a start.",
+        { Ok: false } moment => $"Everything that is on comes on at once, motors too; with all on standby, by the schedule, that is {Asked(moment)}. Have the starts staggered, or leave motors off beforehand.",
         _ => "Everything that is on comes on at once, motors too; no surge that counts is written down, so whether the source starts them together is not to be told: ask its maker.",
     };
 

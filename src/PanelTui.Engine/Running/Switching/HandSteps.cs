@@ -15,7 +15,9 @@ internal static class HandSteps
         if (facts.Motors.Length > 0)
             yield return new($"What has a motor first: its breaker ON one at a time, each up to speed before the next, in this order: {SwitchingFacts.Listed(facts.Motors)}.{TooLarge(facts)}");
         yield return new($"Then the other branch breakers ON one at a time, each leg watched on the source's meter{facts.NotLeftOff}.", (Handle.Branches, true));
-        yield return new($"Stay below the limits: {facts.Limits}. After an overload switch branch breakers off by hand, then start the source again.");
+        if (facts.TooLargeLater.Length > 0)
+            yield return new($"What starts by itself does so again with others running. By the schedule the source does not start {SwitchingFacts.Listed(facts.TooLargeLater)} with all of them on: keep others off beside it, or have a soft starter fitted.");
+        yield return new($"Stay below the limits: {facts.Limits}. After an overload switch branch breakers off by hand, then start {(facts.IsPair ? "both units" : "the source")} again.");
     }
 
     public static IEnumerable<SwitchingStep> BeforeReturn() =>

@@ -4,14 +4,14 @@ namespace PanelTui.Engine.Running.Switching;
 internal static class SourceSteps
 {
     public static IEnumerable<SwitchingStep> Start(SwitchingFacts facts) => facts.IsGenerator
-        ? [new("Start the generator with nothing on it and let it warm up; its outlet or main breaker ON.", (Handle.Engine, true), (Handle.Output, true))]
+        ? [new($"{(facts.IsPluggedIn ? "The cable joined as above, start" : "Start")} the generator with nothing on it and let it warm up; its outlet or main breaker ON.", (Handle.Engine, true), (Handle.Output, true))]
         : [new("See that the inverters' output is on; read their state of charge and that no fault shows.")];
 
     public static IEnumerable<SwitchingStep> Stop(SwitchingFacts facts)
     {
         if (!facts.IsGenerator)
         {
-            yield return new("Look that the inverters take the grid and charge as they are set to.");
+            yield return new($"Look that the inverters take the grid and charge as they are set to{(facts.Charging is { } charging ? $": {charging} by the schedule" : "")}.");
             yield break;
         }
 

@@ -23,6 +23,7 @@ internal abstract class SwitchingWay
         TransferKind.Interlock => new InterlockWay(facts),
         TransferKind.Manual => new ManualWay(facts),
         TransferKind.Automatic => new AutomaticWay(facts),
+        _ when facts.Standing is SourceStanding.OnlySystem or SourceStanding.OutletsOnly => new AloneWay(facts),
         _ => new UnknownWay(),
     };
 }

@@ -121,6 +121,37 @@ public class SwitchingPlanTests
         plan.ToStandby[0].Words.ShouldStartWith("Before the grid fails");
     }
 
+    /// <summary>5760 VA on each leg by itself, within 6000; 6500 VA on leg A beside 740 VA of lights, above them.</summary>
+    [Fact]
+    public void A_motor_that_starts_first_may_not_start_again_beside_the_others_and_the_page_says_so()
+    {
+        var steps = SwitchingPlan.Of((Sketch.Of(
+            Sketch.TwoPole(1, Sketch.Of(1m.Hp) with { Start = new Start.Times(6) }), Sketch.OnePole(5, Sketch.Of(740.W))) with
+        {
+            Transfer = new TransferEquipment { Kind = TransferKind.Manual },
+            Source = new StandbySource { Kind = SourceKind.Generator, Continuous = 8000.W, Surge = 12_000.VA, SurgeTime = new Seconds(2) },
+        }).Assessed()).ToStandby;
+        steps.ShouldNotContain(step => step.Words.Contains("not even so", StringComparison.Ordinal));
+        steps.ShouldContain(step => step.Words.Contains("does not start Circuit 1 (1) with all of them on", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Without_a_grid_and_without_equipment_the_first_step_stops_whoever_has_another_supply()
+    {
+        var plan = new Installation(null, SourceKind.Generator, SourceArrangement.OneUnit, "L14-30", false, false).Plan;
+        plan.ToStandby[0].Words.ShouldContain("If any other supply reaches this panel, stop");
+        plan.ToStandby.Concat(plan.Back).SelectMany(step => step.Moves).Select(move => move.Handle)
+            .ShouldNotContain(handle => handle == Handle.Grid || handle == Handle.TransferSwitch || handle == Handle.BackFed);
+    }
+
+    [Fact]
+    public void A_normal_supply_without_equipment_has_no_way_across() => SwitchingPlan.Of((Sketch.Of(Circuits) with
+    {
+        Transfer = null,
+        Feeder = new Feeder { Ocpd = 60.A },
+        Source = new StandbySource { Kind = SourceKind.Generator, Outlet = "14-50" },
+    }).Assessed()).ToStandby.Single().Words.ShouldContain("do not connect the source");
+
     /// <summary>One panel behind some equipment and source.</summary>
     public sealed record Installation(
         TransferKind? Kind, SourceKind Source, SourceArrangement Arrangement, string? Outlet, bool Solar, bool Managed)
