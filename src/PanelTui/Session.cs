@@ -57,6 +57,9 @@ internal sealed class Session
     /// <summary>What the file held when it was read or saved last.</summary>
     public SourceText OnDisk { get; private set; }
 
+    /// <summary>The conflicts that the file on disk still has; nothing where it has none, or they have been settled.</summary>
+    public MarkedFile? ToSettle { get; private set; }
+
     /// <summary>Why nothing may be changed here; nothing where it may.</summary>
     public string? WhyNoEdit { get; set; }
 
@@ -86,7 +89,15 @@ internal sealed class Session
     {
         var file = ScheduleFile.Load(path);
         var snapshot = Snapshot.Of(file.Source);
-        return (snapshot.Assessment is null ? null : new Session(path, file, snapshot), snapshot);
+        if (snapshot.Assessment is not null) return (new Session(path, file, snapshot), snapshot);
+        return (MarkedFile.Of(path, file) is { } marked ? OfMarked(path, marked) : null, snapshot);
+    }
+
+    /// <summary>Our version of it, to look at until its conflicts are settled; nothing where that cannot be read either.</summary>
+    private static Session? OfMarked(string path, MarkedFile marked)
+    {
+        var ours = Snapshot.Of(marked.Read.Source);
+        return ours.Assessment is null ? null : new Session(path, marked.Read, ours) { ToSettle = marked, WhyNoEdit = MarkedFile.Unsettled };
     }
 
     public void MoveCursor(SpaceNumber to)
@@ -206,9 +217,13 @@ internal sealed class Session
         if (Snapshot.Of(merged).Assessment is null) return "together they cannot be read as a schedule: settle it another way, or save elsewhere";
         (_disk, OnDisk) = (theirs.State, theirs.Source);
         Replace("merge with what another program wrote", merged.Text);
-        if (Now.Source.Text == theirs.Source.Text) _history.MarkSaved();
+        if (ToSettle is null && Now.Source.Text == theirs.Source.Text) _history.MarkSaved();
         else _history.MarkNoneSaved();
-        Say("Merged: look at it, then save; u brings your version back");
+        Say(ToSettle is null
+            ? "Merged: look at it, then save; u brings your version back"
+            : "Settled: look at it, then save; 'git add' then tells git so");
+        if (WhyNoEdit == MarkedFile.Unsettled) WhyNoEdit = null;
+        ToSettle = null;
         return null;
     }
 

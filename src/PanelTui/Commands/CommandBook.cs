@@ -28,6 +28,7 @@ internal static class CommandBook
         new FindingsCommand(),
         new ChangesCommand(),
         new RunCommand(),
+        new SettleCommand(),
         new BalanceCommand(),
         new RemoveCommand(),
         new LoadsCommand(),

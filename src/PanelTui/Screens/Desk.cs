@@ -72,11 +72,20 @@ internal sealed class Desk : IDisposable
         if (_lock!.Other is not { } other)
         {
             var found = UnsavedWork.Of(state, _session.Path, _session.OnDisk);
-            return [.. found.Reverse().Select(work => new UnsavedWorkPage(work, _keeping, clock.LocalTimeZone))];
+            return [.. Conflicts(), .. found.Reverse().Select(work => new UnsavedWorkPage(work, _keeping, clock.LocalTimeZone))];
         }
 
         _session.WhyNoEdit = $"{Path.GetFileName(_session.Path)} is open in another editor ({other}), and here to look only";
         return [new OpenElsewherePage(other)];
+    }
+
+    /// <summary>What lines could not settle is often clear by what it says: then there is nothing to ask.</summary>
+    private ImmutableArray<Page> Conflicts()
+    {
+        if (_session.ToSettle is not { } marked) return [];
+        if (!marked.Merge.IsClean) return [new SettlePage(marked.Merge, marked.Read)];
+        if (_session.TakeMerge(marked.Read, marked.Merge.Settled()) is { } refusal) _session.Say($"Not merged: {refusal}");
+        return [];
     }
 
     private void OnScreen(Action action) => _running?.Invoke(action);

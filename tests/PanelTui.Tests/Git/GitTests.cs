@@ -101,6 +101,27 @@ public class GitTests
         said.ShouldContain("git config merge.panel.driver");
     }
 
+    /// <summary>Neither on the path nor where it was: git shows and merges lines, as in a clone that was never set up, and nothing fails.</summary>
+    [Fact]
+    public void Without_the_program_git_goes_on_with_lines_and_check_says_so()
+    {
+        using var repository = Forked(Base.Replace("15 A", "20 A", StringComparison.Ordinal), Base.Replace("Pump", "Well pump", StringComparison.Ordinal));
+        foreach (var key in new[] { "merge.panel.driver", "diff.panel.textconv" })
+        {
+            var command = repository.Run("git", "config", "--get", key).Said.TrimEnd('\n');
+            repository.Must("git", "config", key, command.Replace("command -v paneltui", "false", StringComparison.Ordinal).Replace("[ -e ", "[ -e /nowhere", StringComparison.Ordinal));
+        }
+
+        var (code, said) = repository.Run("git", "diff", "side", "main");
+        code.ShouldBe(0, said);
+        said.ShouldContain("+    breaker: 20 A");
+        repository.Must("git", "merge", "-q", "side");
+        repository.Schedule.ShouldContain("Well pump");
+        var check = repository.Run("paneltui", "git-setup", "--check");
+        check.Code.ShouldBe(1);
+        check.Said.ShouldContain("does not run: git config diff.panel.textconv");
+    }
+
     private static Repository Forked(string ours, string theirs)
     {
         var repository = new Repository(Base);
