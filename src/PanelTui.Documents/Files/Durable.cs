@@ -45,7 +45,12 @@ public static class Durable
             BufferSize = 0,
             PreallocationSize = bytes,
         };
-        if (!OperatingSystem.IsWindows()) options.UnixCreateMode = mode;
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = mode;
+            LibC.OutliveSizeLimit();
+        }
+
         try
         {
             return new(path, options);

@@ -27,6 +27,7 @@ internal static class FaultReader
         UnauthorizedAccessException => FileFault.NoPermission,
         FileNotFoundException => FileFault.NotFound,
         DirectoryNotFoundException => FileFault.NoSuchFolder,
+        ArgumentOutOfRangeException => FileFault.DiskFull, // .NET's word for EFBIG
         PathTooLongException or ArgumentException or NotSupportedException => FileFault.BadName,
         _ => FaultOf(error.HResult),
     };
@@ -34,6 +35,7 @@ internal static class FaultReader
     /// <summary>What the fault means, to follow the file's name and "cannot be saved: ".</summary>
     public static string Words(FileFault fault, Exception error) => fault switch
     {
+        FileFault.DiskFull when IsLimit(error) => "your limit on this disk (quota or size of a file) is reached",
         FileFault.DiskFull => "the disk is full",
         FileFault.NoPermission => "you have no permission for it or for its folder",
         FileFault.ReadOnly => "the disk is mounted read-only",
@@ -43,6 +45,8 @@ internal static class FaultReader
         FileFault.ChangedUnderneath => "the server says that it is another file now",
         _ => error.Message.TrimEnd('.'),
     };
+
+    private static bool IsLimit(Exception error) => error is ArgumentOutOfRangeException || error.HResult is Quota or TooBig;
 
     private static FileFault FaultOf(int number) => number switch
     {

@@ -14,7 +14,7 @@ internal static class InPlaceSave
         var copy = SafetyCopy.Make(target, old);
         using (var file = File.OpenHandle(target.Path, access: FileAccess.Write, share: FileShare.ReadWrite))
         {
-            TakeSpace(file, target, old.Length, bytes.Length);
+            TakeSpace(file, old.Length, bytes.Length, copy);
             Overwrite(file, target, bytes, copy);
         }
 
@@ -24,7 +24,7 @@ internal static class InPlaceSave
             $"{target.Name} was written in place, since {why}; a power cut at that moment could have damaged it.");
     }
 
-    private static void TakeSpace(SafeFileHandle file, SaveTarget target, int old, int wanted)
+    private static void TakeSpace(SafeFileHandle file, int old, int wanted, string copy)
     {
         if (wanted <= old) return;
         try
@@ -35,6 +35,7 @@ internal static class InPlaceSave
         catch
         {
             RandomAccess.SetLength(file, old);
+            File.Delete(copy);
             throw;
         }
     }

@@ -17,6 +17,10 @@ internal static partial class LibC
     private const int Invalid = 22;
     private const int NotSupported = 95;
 
+    // SIGXFSZ and SIG_IGN of Linux, signal(7).
+    private const int SizeLimitSignal = 25;
+    private const nint Ignore = 1;
+
     /// <summary>Waits until the file's bytes are on the disk.</summary>
     /// <exception cref="IOException">The disk says no; its HResult is the error's number.</exception>
     public static void Sync(SafeFileHandle file)
@@ -54,11 +58,21 @@ internal static partial class LibC
     /// <summary>Gives the file an owner and a group; false where this user may not.</summary>
     public static bool TryGive(SafeFileHandle file, uint owner, uint group) => FChown(file, owner, group) == 0;
 
+    /// <summary>Has a write beyond the user's size limit fail, as setrlimit(2) says, where it would end the program.</summary>
+    public static void OutliveSizeLimit()
+    {
+        if (OperatingSystem.IsLinux()) _ = Signal(SizeLimitSignal, Ignore);
+    }
+
     public static IOException Failure(int error) => new(Marshal.GetPInvokeErrorMessage(error), error);
 
     [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static partial int FSync(SafeFileHandle file);
+
+    [LibraryImport("libc", EntryPoint = "signal")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial nint Signal(int signal, nint handler);
 
     [LibraryImport("libc", EntryPoint = "open", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

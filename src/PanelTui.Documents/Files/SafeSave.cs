@@ -20,10 +20,10 @@ internal static class SafeSave
         using (File.OpenHandle(target.Path, access: FileAccess.Write, share: FileShare.ReadWrite)) { }
         if (target.Identity.Links > 1) return InPlaceSave.Write(target, bytes, "it has other names (hard links)");
         return Replaced(target, bytes, expected)
-            ?? InPlaceSave.Write(target, bytes, "its folder or owner cannot be changed by you");
+            ?? InPlaceSave.Write(target, bytes, "a new file there could not have its owner, access list and attributes");
     }
 
-    // Null where a new file cannot be put beside the old one, or cannot be given to the old one's owner.
+    // Null where a new file cannot be put beside the old one, or cannot have the old one's owner, access list and attributes.
     private static SavedFile? Replaced(SaveTarget target, byte[] bytes, DiskState expected)
     {
         var beside = TemporaryName.New(target);
@@ -32,7 +32,7 @@ internal static class SafeSave
             using (var file = Durable.Create(beside, bytes.Length, target.Identity is null ? Everyone : OwnerOnly))
             {
                 RandomAccess.Write(file.SafeFileHandle, bytes, 0);
-                if (!TakesAfter(target.Identity, file, beside)) return null;
+                if (!TakesAfter(target, file, beside)) return null;
                 Durable.Sync(file.SafeFileHandle);
             }
 
@@ -51,13 +51,14 @@ internal static class SafeSave
         return new(DiskState.Of(FileIdentity.Of(target.Path)!, bytes), Doubt(target));
     }
 
-    // Owner first: giving a file away takes special modes from it.
-    private static bool TakesAfter(FileIdentity? old, FileStream file, string path)
+    // Owner first: giving a file away takes special modes from it. The mode last: it bounds what an access list gives.
+    private static bool TakesAfter(SaveTarget target, FileStream file, string path)
     {
-        if (old is null || OperatingSystem.IsWindows()) return true;
+        if (target.Identity is not { } old || OperatingSystem.IsWindows()) return true;
         var made = FileIdentity.Of(path)!;
         if ((made.Owner, made.Group) != (old.Owner, old.Group) && !LibC.TryGive(file.SafeFileHandle, old.Owner, old.Group))
             return false;
+        if (OperatingSystem.IsLinux() && !ExtendedAttributes.TryCopy(target.Path, path, file.SafeFileHandle)) return false;
         File.SetUnixFileMode(file.SafeFileHandle, old.Mode);
         return true;
     }

@@ -14,7 +14,7 @@ internal sealed record SaveTarget(string Name, string Path, FileIdentity? Identi
         var path = Follow(System.IO.Path.GetFullPath(name));
         var identity = FileIdentity.Of(path);
         if (identity is { IsRegular: false })
-            throw new FileProblem(FileFault.NotAFile, $"{name} is a folder, a pipe or a device, not a file.");
+            throw new FileProblem(FileFault.NotAFile, $"{name} is {(Directory.Exists(path) ? "a folder" : "a pipe or a device")}, not a file.");
         return new(name, path, identity);
     }
 

@@ -47,12 +47,12 @@ public static class ScheduleFile
         }
         catch (FileProblem problem) when (problem is not SaveRefused)
         {
-            throw Refused(problem.Fault, problem.Message, problem);
+            throw Refused(path, problem.Fault, problem.Message, problem);
         }
         catch (Exception error) when (FaultReader.IsFileError(error))
         {
             var fault = FaultReader.FaultOf(error);
-            throw Refused(fault, $"{path} cannot be saved: {FaultReader.Words(fault, error)}.", error);
+            throw Refused(path, fault, $"{path} cannot be saved: {FaultReader.Words(fault, error)}.", error);
         }
     }
 
@@ -82,8 +82,8 @@ public static class ScheduleFile
         }
     }
 
-    private static SaveRefused Refused(FileFault fault, string sentence, Exception cause) =>
-        new(fault, $"{sentence} The file on disk is unchanged.", cause);
+    private static SaveRefused Refused(string path, FileFault fault, string sentence, Exception cause) =>
+        new(fault, $"{sentence} {(File.Exists(path) ? "The file on disk is unchanged" : "Nothing on disk is changed")}.", cause);
 
     private static FileProblem TooLarge(string path) =>
         new(FileFault.TooLarge, $"{path} is larger than {TextLimits.Bytes / 1024 / 1024} MiB, which no schedule is.");

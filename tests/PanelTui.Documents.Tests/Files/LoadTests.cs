@@ -26,10 +26,10 @@ public class LoadTests : TestFolder
         Problem(PathOf("none.yaml")).Message.ShouldBe($"There is no file {PathOf("none.yaml")}.");
 
     [Fact]
-    public void A_folder_is_no_file() => Problem(Folder).Fault.ShouldBe(FileFault.NotAFile);
+    public void A_folder_is_no_file() => Problem(Folder).Message.ShouldBe($"{Folder} is a folder, not a file.");
 
     [Fact]
-    public void A_device_is_no_file() => Problem("/dev/zero").Fault.ShouldBe(FileFault.NotAFile);
+    public void A_device_is_no_file() => Problem("/dev/zero").Message.ShouldBe("/dev/zero is a pipe or a device, not a file.");
 
     [Fact]
     public void A_pipe_is_refused_without_waiting_for_a_writer()

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.Versioning;
 using PanelTui.Documents.Files;
 
@@ -68,7 +69,7 @@ public class SaveRefusedTests : TestFolder
     {
         var refused = Refused(PathOf("no/such/a.yaml"), "a: 2\n", DiskState.Missing);
         refused.Fault.ShouldBe(FileFault.NoSuchFolder);
-        refused.Message.ShouldBe($"{PathOf("no/such/a.yaml")} cannot be saved: its folder does not exist. The file on disk is unchanged.");
+        refused.Message.ShouldBe($"{PathOf("no/such/a.yaml")} cannot be saved: its folder does not exist. Nothing on disk is changed.");
     }
 
     [Fact]
@@ -81,5 +82,42 @@ public class SaveRefusedTests : TestFolder
 
     [Fact]
     public void A_file_in_place_of_a_folder_is_told() =>
-        Refused(Path.Combine(Write("a", ""), "b.yaml"), "a: 2\n", DiskState.Missing).Message.ShouldEndWith("The file on disk is unchanged.");
+        Refused(Path.Combine(Write("a", ""), "b.yaml"), "a: 2\n", DiskState.Missing).Message.ShouldEndWith("its folder does not exist. Nothing on disk is changed.");
+
+    [Fact]
+    public void A_folder_that_went_away_keeps_the_work_from_being_lost_silently()
+    {
+        Directory.CreateDirectory(PathOf("plans"));
+        var path = Write("plans/a.yaml", "a: 1\n");
+        var expected = ScheduleFile.Look(path);
+        Directory.Delete(PathOf("plans"), recursive: true);
+        Refused(path, "a: 2\n", expected).Message.ShouldBe($"{path} has been deleted since it was read, and was not saved. Nothing on disk is changed.");
+        Refused(path, "a: 2\n", DiskState.Missing).Message.ShouldBe($"{path} cannot be saved: its folder does not exist. Nothing on disk is changed.");
+    }
+
+    [Fact]
+    public void A_folder_that_took_the_file_s_place_is_told()
+    {
+        var path = Write("a.yaml", "a: 1\n");
+        var expected = ScheduleFile.Look(path);
+        File.Delete(path);
+        Directory.CreateDirectory(path);
+        Refused(path, "a: 2\n", expected).Message.ShouldBe($"{path} is a folder, not a file. Nothing on disk is changed.");
+        Directory.GetFileSystemEntries(path).ShouldBeEmpty();
+        Names().ShouldBe(["a.yaml"]);
+    }
+
+    [Fact]
+    public void A_pipe_that_took_the_file_s_place_is_told_without_waiting_for_a_reader()
+    {
+        var path = Write("a.yaml", "a: 1\n");
+        var expected = ScheduleFile.Look(path);
+        File.Delete(path);
+        using (var mkfifo = Process.Start("mkfifo", path)) mkfifo.WaitForExit();
+        Refused(path, "a: 2\n", expected).Fault.ShouldBe(FileFault.NotAFile);
+    }
+
+    [Fact]
+    public void A_device_is_not_written_to() =>
+        Refused("/dev/null", "a: 2\n", DiskState.Missing).Fault.ShouldBe(FileFault.NotAFile);
 }

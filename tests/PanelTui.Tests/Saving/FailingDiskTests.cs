@@ -1,4 +1,6 @@
-using System.Diagnostics;
+using System.Runtime.Versioning;
+using PanelTui.Documents.Files;
+using PanelTui.Documents.Tests.Files;
 using PanelTui.Tests.Terminal;
 
 namespace PanelTui.Tests.Saving;
@@ -49,17 +51,41 @@ public sealed class FailingDiskTests : TerminalTests
         SaveLoop.IsWhole(File.ReadAllText(Schedule)).ShouldBeTrue();
     }
 
+    [Fact]
+    [SupportedOSPlatform("linux")]
+    public void A_file_whose_attributes_a_new_one_cannot_have_is_written_in_place()
+    {
+        File.WriteAllText(Schedule, SaveLoop.Version(0));
+        Assert.SkipUnless(Attributes.TrySet(Schedule, "user.note", [1]), "this file system keeps no attributes");
+        var inode = ScheduleFile.Look(Schedule).Inode;
+        SaveUnder("fsetxattr:error=EPERM").ShouldStartWith("1");
+        File.ReadAllText(Schedule).ShouldBe(SaveLoop.Version(1));
+        Attributes.Of(Schedule, "user.note").ShouldBe([1]);
+        ScheduleFile.Look(Schedule).Inode.ShouldBe(inode);
+        Directory.GetFiles(Folder).ShouldBe([Schedule]);
+    }
+
+    [Fact]
+    public void A_user_s_size_limit_leaves_the_old_file_and_is_told()
+    {
+        // The runtime's own memory files are under the limit, too, unless it is told to do without.
+        Assert.SkipUnless(File.Exists("/usr/bin/prlimit"), "needs prlimit");
+        File.WriteAllText(Schedule, SaveLoop.Version(0));
+        var said = Finished.Of("/usr/bin/env", "DOTNET_EnableWriteXorExecute=0", "/usr/bin/prlimit", "--fsize=8192", Tests, SaveLoop.Argument, Schedule, "1").Out;
+        said.ShouldContain("cannot be saved: your limit on this disk (quota or size of a file) is reached. The file on disk is unchanged.");
+        File.ReadAllText(Schedule).ShouldBe(SaveLoop.Version(0));
+        Directory.GetFiles(Folder).ShouldBe([Schedule]);
+    }
+
     private string SaveUnder(string fault)
     {
         Assert.SkipUnless(File.Exists("/usr/bin/strace"), "needs strace");
-        File.WriteAllText(Schedule, SaveLoop.Version(0));
+        if (!File.Exists(Schedule)) File.WriteAllText(Schedule, SaveLoop.Version(0));
         var call = fault.Split(':')[0];
-        string[] arguments = ["-f", "-qq", "-o", "/dev/null", "-e", $"trace={call}", "-e", $"inject={fault}", Tests, SaveLoop.Argument, Schedule, "1"];
-        using var program = Process.Start(new ProcessStartInfo("/usr/bin/strace", arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
-        var said = program.StandardOutput.ReadToEnd();
-        var trouble = program.StandardError.ReadToEnd();
-        program.WaitForExit();
-        Assert.SkipWhen(trouble.Contains("PTRACE", StringComparison.Ordinal), "strace may not look at programs here");
-        return said;
+        var strace = Finished.Of(
+            "/usr/bin/strace",
+            "-f", "-qq", "-o", "/dev/null", "-e", $"trace={call}", "-e", $"inject={fault}", Tests, SaveLoop.Argument, Schedule, "1");
+        Assert.SkipWhen(strace.Error.Contains("PTRACE", StringComparison.Ordinal), "strace may not look at programs here");
+        return strace.Out;
     }
 }
