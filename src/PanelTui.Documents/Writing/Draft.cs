@@ -36,8 +36,19 @@ internal sealed class Draft
     }
 
     /// <summary>The value at a path.</summary>
-    /// <exception cref="CannotEdit">There is none.</exception>
-    public YamlNode NodeAt(YamlPath path) => path.Find(Tree) ?? throw new CannotEdit($"there is no {path} in the file");
+    /// <exception cref="CannotEdit">There is none, or a key on the way stands there twice.</exception>
+    public YamlNode NodeAt(YamlPath path)
+    {
+        var node = Tree.Root;
+        foreach (var step in path.Steps)
+        {
+            if (step.Key is { } key && node?.Pairs.Count(pair => pair.Key.IsScalar && pair.Key.Value == key) > 1)
+                throw new CannotEdit($"the key {key} stands there more than once, in {path}; take one away by hand first");
+            node = node is null ? null : step.From(node);
+        }
+
+        return node ?? throw new CannotEdit($"there is no {path} in the file");
+    }
 
     /// <summary>What the file will mean once the value at the path means something else.</summary>
     public Meaning With(YamlPath path, Func<Meaning, Meaning> change) =>

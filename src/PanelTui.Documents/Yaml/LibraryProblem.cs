@@ -11,7 +11,8 @@ internal static class LibraryProblem
     public static YamlProblem Translate(SourceText source, RecordingScanner scanner, Exception error)
     {
         var offset = OffsetOf(source, scanner, error);
-        return UnclosedBracket(source, scanner, offset, error)
+        return AnchorInBraces.Find(source, scanner.Tokens, error)
+            ?? UnclosedBracket(source, scanner, offset, error)
             ?? MissingColon.Find(source, offset, error)
             ?? YamlProblem.At(source, offset, LibrarySentences.For(error.Message), error);
     }
