@@ -93,7 +93,7 @@ internal sealed class Session
         return (MarkedFile.Of(path, file) is { } marked ? OfMarked(path, marked) : null, snapshot);
     }
 
-    /// <summary>Our version of it, to look at until its conflicts are settled; nothing where that cannot be read either.</summary>
+    /// <summary>Our version, to look at until its conflicts are settled; nothing where that cannot be read either.</summary>
     private static Session? OfMarked(string path, MarkedFile marked)
     {
         var ours = Snapshot.Of(marked.Read.Source);
@@ -212,13 +212,14 @@ internal sealed class Session
     }
 
     /// <summary>Takes a text made of ours and of what is on disk now, as one step of undo; a refusal where it is no schedule.</summary>
-    public string? TakeMerge(LoadedFile theirs, SourceText merged)
+    /// <param name="theirs">What is on disk; nothing where that is what was opened.</param>
+    public string? TakeMerge(LoadedFile? theirs, SourceText merged)
     {
         if (Snapshot.Of(merged).Assessment is null) return "together they cannot be read as a schedule: settle it another way, or save elsewhere";
-        (_disk, OnDisk) = (theirs.State, theirs.Source);
+        if (theirs is { } read) (_disk, OnDisk) = (read.State, read.Source);
         Replace("merge with what another program wrote", merged.Text);
-        if (ToSettle is null && Now.Source.Text == theirs.Source.Text) _history.MarkSaved();
-        else _history.MarkNoneSaved();
+        if (ToSettle is null && Now.Source.Text == OnDisk.Text) _history.MarkSaved();
+        else if (theirs is not null) _history.MarkNoneSaved();
         Say(ToSettle is null
             ? "Merged: look at it, then save; u brings your version back"
             : "Settled: look at it, then save; 'git add' then tells git so");

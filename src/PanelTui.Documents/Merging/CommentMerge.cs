@@ -12,6 +12,13 @@ internal static class CommentMerge
         return ours + string.Concat(Lines.Of(theirs).Where(line => Lines.IsComment(line) && !known.Contains(line.Trim())));
     }
 
+    /// <summary>Whether lines hold a comment that they did not hold before.</summary>
+    public static bool HasNew(string ancestor, string now) => ancestor != now && Of(now).Except(Of(ancestor)).Any();
+
+    private static IEnumerable<string> Of(string text) => Lines.Tree(text) is { } tree
+        ? tree.Comments.Select(comment => tree.Source.Text.Substring(comment.Start, comment.Length).Trim())
+        : Lines.Of(text).Where(Lines.IsComment).Select(line => line.Trim());
+
     /// <summary>What stands after a value on its line, its break included.</summary>
     public static string OfEnd(string ancestor, string ours, string theirs)
     {

@@ -12,12 +12,16 @@ internal static class OneSided
         (_, null, null) => [],
         (null, { } added, null) => [new KeptPiece(added.Text)],
         (null, null, { } added) => [new KeptPiece(added.Text)],
-        ({ } old, { } kept, null) => Likeness.Same(old.Value, kept.Value) ? [] : [Dispute(was, mine, other, place)],
-        ({ } old, null, { } kept) => Likeness.Same(old.Value, kept.Value) ? [] : [Dispute(was, mine, other, place)],
+        ({ } old, { } kept, null) => IsAsItWas(old, kept) ? [] : [Dispute(was, mine, other, place)],
+        ({ } old, null, { } kept) => IsAsItWas(old, kept) ? [] : [Dispute(was, mine, other, place)],
         (_, { } one, { } two) when one.Text == two.Text || two.Text == was?.Text => [new KeptPiece(one.Text)],
         (_, { } one, { } two) when one.Text == was?.Text => [new KeptPiece(two.Text)],
         _ => null,
     };
+
+    /// <summary>What one side removed goes only where the other neither changed it nor wrote a comment on it.</summary>
+    private static bool IsAsItWas(Chunk old, Chunk kept) =>
+        Likeness.Same(old.Value, kept.Value) && !CommentMerge.HasNew(old.Text, kept.Text);
 
     /// <summary>Whether the value that would be taken without asking is the other side's.</summary>
     public static bool IsTheirs(Chunk? was, Chunk? mine, Chunk? other) =>
@@ -31,6 +35,8 @@ internal static class OneSided
         {
             (null, _) => $"{label} was removed on our side and changed on the other",
             (_, null) => $"{label} was changed on our side and removed on the other",
+            _ when place.HoldsPlace && IsTheirs(was, mine, other) && Likeness.Same(was?.Value, mine?.Value) =>
+                $"{label} was changed on the other side to where there is no room for it",
             _ when was is null => $"{label} was added on both sides, in two ways",
             _ => $"{label} was changed on both sides, in two ways",
         };

@@ -9,8 +9,9 @@ namespace PanelTui.Pages;
 
 /// <summary>What was changed on both sides, one below the other: each is settled for one side, then all are taken together.</summary>
 /// <param name="merge">The two versions, with what they dispute.</param>
-/// <param name="theirs">What is on disk now.</param>
-internal sealed class SettlePage(ScheduleMerge merge, LoadedFile theirs) : Page
+/// <param name="theirs">What is on disk now; nothing where that is what was opened.</param>
+/// <param name="whenTaken">What follows once the merged schedule is in the editor.</param>
+internal sealed class SettlePage(ScheduleMerge merge, LoadedFile? theirs, Action? whenTaken = null) : Page
 {
     private const int Indent = 4;
 
@@ -82,7 +83,13 @@ internal sealed class SettlePage(ScheduleMerge merge, LoadedFile theirs) : Page
 
     private void Take(IEditor editor)
     {
-        if (editor.Session.TakeMerge(theirs, merge.Settled(at => _sides[at]!.Value)) is { } refusal) editor.Session.Say($"Not merged: {refusal}");
-        else editor.ClosePage();
+        if (editor.Session.TakeMerge(theirs, merge.Settled(at => _sides[at]!.Value)) is { } refusal)
+        {
+            editor.Session.Say($"Not merged: {refusal}");
+            return;
+        }
+
+        whenTaken?.Invoke();
+        editor.ClosePage();
     }
 }

@@ -72,7 +72,7 @@ internal sealed class Desk : IDisposable
         if (_lock!.Other is not { } other)
         {
             var found = UnsavedWork.Of(state, _session.Path, _session.OnDisk);
-            return [.. Conflicts(), .. found.Reverse().Select(work => new UnsavedWorkPage(work, _keeping, clock.LocalTimeZone))];
+            return [.. Conflicts(), .. found.Reverse().Select(work => new UnsavedWorkPage(_session, work, _keeping, clock.LocalTimeZone))];
         }
 
         _session.WhyNoEdit = $"{Path.GetFileName(_session.Path)} is open in another editor ({other}), and here to look only";

@@ -33,6 +33,20 @@ public class ScheduleMergeTests
 
         """;
 
+    /// <summary>What was typed on an entry is asked about, not lost with it.</summary>
+    [Fact]
+    public void A_comment_on_an_entry_that_the_other_side_removed_is_asked_about()
+    {
+        var without = Base.Replace("  - {space: 5, name: Spare, breaker: 20 A, spare: yes}\n", "", StringComparison.Ordinal);
+        var noted = Base.Replace("spare: yes}", "spare: yes}   # bought, on the shelf", StringComparison.Ordinal);
+        foreach (var (ours, theirs) in new[] { (without, noted), (noted, without) })
+        {
+            var merge = ScheduleMerge.Of(SourceText.FromString(Base), SourceText.FromString(ours), SourceText.FromString(theirs));
+            merge.Conflicts.Length.ShouldBe(1);
+            merge.WithMarkers(MarkerLabels.Default).ShouldContain("# bought, on the shelf");
+        }
+    }
+
     [Fact]
     public void Changes_of_two_sides_in_one_circuit_are_both_kept() =>
         Clean(Edit("breaker: 15 A", "breaker: 20 A"), Edit("name: Lights", "name: Yard lights # north"))
@@ -92,7 +106,7 @@ public class ScheduleMergeTests
     public void Two_circuits_moved_into_one_space_are_asked_for()
     {
         var merge = Merge(Edit("space: 1\n", "space: 7\n"), Edit("space: 2\n", "space: 7\n"));
-        merge.Conflicts.ShouldHaveSingleItem().ToString().ShouldBe("Well pump (space 2, 4): space was changed on both sides, in two ways");
+        merge.Conflicts.ShouldHaveSingleItem().ToString().ShouldBe("Well pump (space 2, 4): space was changed on the other side to where there is no room for it");
     }
 
     [Fact]

@@ -55,6 +55,27 @@ public class QuestionsTests
     }
 
     [Fact]
+    public void Work_on_an_older_version_of_the_file_is_merged_with_what_the_file_has_become()
+    {
+        using var desk = new DeskEditor((desk, path) => desk.Leave(path, Wanted), Theirs);
+        desk.Editor.Press(Key.M).Session.Now.Source.Text.ShouldBe(Wanted.Replace("Bench receptacles", "Saw", StringComparison.Ordinal));
+        desk.Kept("*.journal").Length.ShouldBe(1, "that of this run, and no other");
+        desk.Editor.Press(Key.U).Session.Now.Source.Text.ShouldBe(Theirs);
+        desk.Editor.Session.IsSaved.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void What_the_work_and_the_file_dispute_is_settled_one_by_one()
+    {
+        var disputed = Shed.Text.Replace("Well pump", "Mill pump", StringComparison.Ordinal);
+        using var desk = new DeskEditor((desk, path) => desk.Leave(path, Wanted), disputed);
+        desk.Editor.Press(Key.M).Screen.ShouldContain("Changed on both sides: 0 of 1 settled");
+        desk.Editor.Press(Key.M, Key.T).Session.Now.Source.Text.ShouldBe(Wanted);
+        desk.Kept("*.journal").Length.ShouldBe(1);
+        desk.Editor.Session.IsSaved.ShouldBeFalse();
+    }
+
+    [Fact]
     public void The_second_editor_on_a_file_is_told_and_only_looks()
     {
         using var desk = new DeskEditor((desk, path) => desk.LockElsewhere(path));
