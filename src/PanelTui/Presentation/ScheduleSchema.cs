@@ -90,10 +90,16 @@ internal static class ScheduleSchema
         json.WriteStartArray("type");
         foreach (var type in TypesOf(field)) json.WriteStringValue(type);
         json.WriteEndArray();
+        if (IsMeasured(field)) json.WriteString("pattern", "[0-9]");
         json.WriteStartArray("examples");
         foreach (var word in field.Allowed.IsEmpty ? [field.Example] : field.Allowed) WriteExample(json, word);
         json.WriteEndArray();
     }
+
+    /// <summary>What the reader takes for no word at all has a number in it.</summary>
+    private static bool IsMeasured(Field field) =>
+        field.WhyNot(Impossible) is not null && field.WhyNot("yes") is not null && field.WhyNot("lugs") is not null
+        && field.Allowed.Append(field.Example).All(word => word.Any(char.IsAsciiDigit));
 
     private static string[] TypesOf(Field field)
     {

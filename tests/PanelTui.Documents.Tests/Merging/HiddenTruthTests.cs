@@ -24,6 +24,7 @@ public class HiddenTruthTests(ITestOutputHelper output)
         var runs = Setting("PANELTUI_CAMPAIGN", 600);
         var tally = Run(runs, withIds: false, inBraces: false);
         output.WriteLine(tally.ToString());
+        foreach (var wrong in tally.Wrong) output.WriteLine(wrong);
         tally.Wrong.Count.ShouldBeLessThan(1 + (runs / 50));
     }
 

@@ -29,6 +29,16 @@ public class SchemaTests
         Required(schema.RootElement, "").Order().ShouldBe(FieldBook.All.Where(field => field.IsRequired).Select(field => field.Path).Order());
     }
 
+    /// <summary>A word where a quantity or a number belongs is refused by the reader, and marked by an editor that goes by the schema.</summary>
+    [Fact]
+    public void The_schema_refuses_a_word_where_the_reader_wants_a_number()
+    {
+        var measured = ScheduleSchema.Text.Split("\"pattern\"").Length - 1;
+        measured.ShouldBeGreaterThan(40);
+        FieldBook.All.Count(field => field.WhyNot("twenty") is not null && field.WhyNot(field.Example) is null && field.Example.All(letter => char.IsDigit(letter)))
+            .ShouldBeLessThanOrEqualTo(measured);
+    }
+
     [Fact]
     public void New_names_the_schema_in_its_first_line() =>
         Ran.Of("new", "-").Out.ShouldStartWith("# yaml-language-server: $schema=panel.schema.json\n");
