@@ -8,6 +8,9 @@ internal sealed class EndingWatch : IDisposable
     /// <summary>A dropped line sends two or three signals at once; only a later one means that the user is waiting.</summary>
     private static readonly TimeSpan OneEvent = TimeSpan.FromMilliseconds(500);
 
+    /// <summary>SIGABRT, by its number everywhere: the runtime's own answer to one from outside is to hang.</summary>
+    private const int Abort = 6;
+
     private readonly Action<Ending>? _onEnding;
     private readonly TerminalSession _session;
     private readonly List<PosixSignalRegistration> _signals = []; // a collected registration unregisters itself
@@ -21,6 +24,7 @@ internal sealed class EndingWatch : IDisposable
         Watch(PosixSignal.SIGINT, EndingCause.Signal, 2);
         Watch(PosixSignal.SIGQUIT, EndingCause.Signal, 3);
         Watch(PosixSignal.SIGTERM, EndingCause.Signal, 15);
+        Watch((PosixSignal)Abort, EndingCause.Signal, Abort);
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
     }
 

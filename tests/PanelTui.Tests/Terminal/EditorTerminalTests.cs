@@ -34,6 +34,7 @@ public sealed class EditorTerminalTests : TerminalTests
     [InlineData(2, 130)]
     [InlineData(3, 131)]
     [InlineData(15, 143)]
+    [InlineData(6, 134)]
     public void A_signal_leaves_a_clean_terminal(int signal, int exitCode)
     {
         using var terminal = OpenEditor();
@@ -44,6 +45,7 @@ public sealed class EditorTerminalTests : TerminalTests
     [Theory]
     [InlineData(1)]
     [InlineData(15)]
+    [InlineData(6)]
     public void A_signal_keeps_the_unsaved_work_and_says_how_to_have_it_back(int signal)
     {
         using var terminal = OpenEditor();
