@@ -7,7 +7,7 @@ namespace PanelTui.Documents.Yaml;
 /// </summary>
 internal static class ConflictMarkers
 {
-    private const string Message = "unresolved merge conflict: choose one side and delete the marker lines";
+    private const string Message = "unresolved merge conflict: the editor opens such a file to settle it; or choose one side and delete the marker lines";
 
     private static readonly string[] Starts = ["<<<<<<< ", "||||||| ", ">>>>>>> "];
 

@@ -8,7 +8,7 @@ internal static class HostileCorpus
 {
     private const string LongLine = "1:1: the line is longer than 65,536 characters";
     private const string Deep = "values are nested deeper than 32 levels";
-    private const string Conflict = "unresolved merge conflict: choose one side and delete the marker lines";
+    private const string Conflict = "unresolved merge conflict: the editor opens such a file to settle it; or choose one side and delete the marker lines";
     private const string Laughs = "more than 100,000 values after the aliases are filled in";
 
     public static readonly (string Item, byte[] File, string Expected)[] Rows =

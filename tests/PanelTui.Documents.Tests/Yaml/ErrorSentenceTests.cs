@@ -38,7 +38,7 @@ public class ErrorSentenceTests
     [InlineData("a:\n  b: 1\n c: 2\n", "3:2: this line fits no key above it; check its indentation and quotes")]
     [InlineData("- a\nb: 1\n", "2:1: this line is neither an item of the list above ('- ') nor indented as its end")]
     [InlineData("...\na: 1\n", "2:3: the text goes on after its end; check the indentation of this line")]
-    [InlineData("||||||| base\n", "1:1: unresolved merge conflict: choose one side and delete the marker lines")]
-    [InlineData("a: 1\r\n>>>>>>> theirs\r\n", "2:1: unresolved merge conflict: choose one side and delete the marker lines")]
+    [InlineData("||||||| base\n", "1:1: unresolved merge conflict: the editor opens such a file to settle it; or choose one side and delete the marker lines")]
+    [InlineData("a: 1\r\n>>>>>>> theirs\r\n", "2:1: unresolved merge conflict: the editor opens such a file to settle it; or choose one side and delete the marker lines")]
     public void A_mistake_is_told_where_it_is(string text, string expected) => Trees.Problem(() => Trees.Of(text)).ShouldBe(expected);
 }

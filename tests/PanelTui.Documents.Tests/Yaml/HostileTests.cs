@@ -28,7 +28,7 @@ public class HostileTests
         ["aliases"] = ("a: &a 1\nb:\n" + Times("- *a\n", 1_001), "1003:3: more than 1,000 aliases (*name) in one file"),
         ["documents"] = (Times("--- a\n", 50_000), "2:1: the file holds more than one YAML document; a schedule is one"),
         ["scalar of another document"] = ("a: 1\n---\nb: 1\n", "2:1: the file holds more than one YAML document; a schedule is one"),
-        ["conflict"] = ("a: 1\n<<<<<<< ours\nb: 1\n=======\nb: 2\n>>>>>>> theirs\n", "2:1: unresolved merge conflict: choose one side and delete the marker lines"),
+        ["conflict"] = ("a: 1\n<<<<<<< ours\nb: 1\n=======\nb: 2\n>>>>>>> theirs\n", "2:1: unresolved merge conflict: the editor opens such a file to settle it; or choose one side and delete the marker lines"),
         ["anchor in braces"] = ("a: {b: &x 1, c: 2}\n", "1:8: a value marked &x inside braces is YAML, but cannot be read here; write this mapping without braces, each key on a line of its own"),
     };
 
