@@ -105,7 +105,7 @@ internal sealed class FormView : View
 
     private int AddField(FormField field, int at, int width)
     {
-        var box = new TextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = HiddenLetters.Shown(field.Value) };
+        var box = new MarkedTextField { X = at + field.Label.Length + 2, Y = 0, Width = width, Text = HiddenLetters.Shown(field.Value) };
         box.KeyBindings.Remove(Key.Enter);
         box.KeyDown += OnBoxKey;
         box.ValueChanged += (_, _) => OnValue(box);

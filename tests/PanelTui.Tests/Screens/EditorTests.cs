@@ -183,6 +183,15 @@ public class EditorTests
         editor.Press(Key.Esc, Key.Esc).HasEnded.ShouldBeFalse();
     }
 
+    /// <summary>A name that is longer than its field: wherever it is cut, it says so.</summary>
+    [Fact]
+    public void A_long_text_shows_where_it_goes_on()
+    {
+        using var editor = new OpenEditor(Shed.Text.Replace("name: Shed lights ", "name: Lights of the shed along the whole of the western wall ", StringComparison.Ordinal));
+        editor.Press(Key.Enter).Screen.ShouldContain("Name …");
+        editor.Press(Key.Home).Screen.ShouldMatch("Name Lights of [a-z ]*…");
+    }
+
     [Fact]
     public void The_next_finding_is_one_key_away_and_said_in_full()
     {
