@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Engine.Codes;
 using PanelTui.Engine.Codes.Tables;
 using PanelTui.Engine.Panels;
@@ -12,7 +13,7 @@ public enum NeutralBonds
 
     Once,
 
-    /// <summary>At the source and at the service: neutral current flows on grounding conductors.</summary>
+    /// <summary>At the source and at the service, or in the panel besides: neutral current flows on grounding conductors.</summary>
     Twice,
 
     /// <summary>Nowhere: no breaker clears a fault from hot to case.</summary>
@@ -45,7 +46,13 @@ public enum SourceStanding
 /// </remarks>
 public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing, StandbySource Source)
 {
-    public static readonly CodeSection Section = Nec.FromMemory("250.30(A)(1)");
+    private static readonly CodeSection OfItsOwn = Nec.FromMemory("250.30(A)(1)");
+    private static readonly CodeSection AtTheService = Nec.Section("250.24(A)(5), 250.142(B)");
+    private static readonly CodeSection OnTheLoadSide = Nec.Section("250.142(B)");
+    private static readonly CodeSection ForCordsAlone = Nec.FromMemory("250.34(A)");
+
+    /// <summary>Whether neutral and ground are bonded in this panel; nothing where nobody wrote it down.</summary>
+    public bool? InPanel { get; init; }
 
     /// <summary>Nothing without a source.</summary>
     public static NeutralVerdict? Of(Schedule schedule)
@@ -53,8 +60,58 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         if (schedule.Source is not { } source)
             return null;
         var standing = StandingOf(schedule, source);
-        return new NeutralVerdict(BondsOf(standing, source.Neutral, schedule.Panel.NeutralBonded), standing, source);
+        return new NeutralVerdict(BondsOf(standing, source.Neutral, schedule.Panel.NeutralBonded), standing, source)
+        {
+            InPanel = schedule.Panel.NeutralBonded,
+        };
     }
+
+    /// <summary>What says where the bond belongs; nothing where that is not to be told.</summary>
+    /// <remarks>250.30 is about systems that are separately derived, and about no others.</remarks>
+    public CodeSection? Section => Standing switch
+    {
+        SourceStanding.Separate => OfItsOwn,
+        SourceStanding.SharesTheNeutral => AtTheService,
+        SourceStanding.OnlySystem => OnTheLoadSide,
+        SourceStanding.OutletsOnly => ForCordsAlone,
+        _ => null,
+    };
+
+    /// <summary>That there is no grid is written nowhere: it follows from what is absent.</summary>
+    public bool IsInferred => Standing is SourceStanding.OnlySystem or SourceStanding.OutletsOnly;
+
+    /// <summary>`twice (at the service and at the source)`: each bond on standby that follows from the schedule.</summary>
+    public string BondWords
+    {
+        get
+        {
+            string[] places =
+            [
+                .. Standing == SourceStanding.SharesTheNeutral ? ["at the service"] : Array.Empty<string>(),
+                .. Source.Neutral == SourceNeutral.Bonded ? ["at the source"] : Array.Empty<string>(),
+                .. InPanel == true ? ["in this panel"] : Array.Empty<string>(),
+            ];
+            return places is [var first, var second, var third]
+                ? $"three times ({first}, {second} and {third})"
+                : $"{(places.Length == 2 ? "twice" : "once")} ({string.Join(" and ", places)})";
+        }
+    }
+
+    /// <summary>A bond in a panel behind a service or a source that has one; off the grid it may be the one that belongs.</summary>
+    public bool IsPanelBondTooMany => InPanel == true && !IsInferred;
+
+    /// <summary>A floating frame that feeds cords alone is as it was built, and needs no bond.</summary>
+    public bool IsFloatingForCords => this is { Standing: SourceStanding.OutletsOnly, Source.Neutral: SourceNeutral.Floating };
+
+    /// <summary>The keys that would tell how often it is bonded.</summary>
+    public ImmutableArray<string> Missing => Bonds != NeutralBonds.Unknown ? [] : (Standing, Source.Neutral) switch
+    {
+        (SourceStanding.Unknown, null) => ["transfer.switches_neutral", "source.neutral"],
+        (SourceStanding.Unknown, _) => ["transfer.switches_neutral"],
+        (_, null) => ["source.neutral"],
+        (SourceStanding.OnlySystem, _) => ["panel.neutral_bonded"],
+        _ => [],
+    };
 
     /// <summary>Nothing where that is not to be told, or there is no other system to be separate from.</summary>
     public bool? IsSeparatelyDerived => Standing switch
@@ -88,7 +145,7 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         SourceStanding.Separate => "at the source, and an electrode there where it is permanent",
         SourceStanding.SharesTheNeutral => "at the service alone, none at the source or in this panel",
         SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the inverters floating",
-        SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords (250.34(A))",
+        SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords",
         _ => null,
     };
 
@@ -105,6 +162,8 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
     private static NeutralBonds BondsOf(SourceStanding standing, SourceNeutral? neutral, bool? inPanel) => (standing, neutral) switch
     {
         (_, null) => NeutralBonds.Unknown,
+        (SourceStanding.Separate, SourceNeutral.Bonded) or (SourceStanding.SharesTheNeutral, _) when inPanel == true => NeutralBonds.Twice,
+        (SourceStanding.Separate, SourceNeutral.Floating) when inPanel == true => NeutralBonds.Once,
         (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, SourceNeutral.Bonded) => inPanel == true ? NeutralBonds.Twice : NeutralBonds.Once,
         (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, _) => inPanel == true ? NeutralBonds.Once : NeutralBonds.Unknown,
         (SourceStanding.Separate, SourceNeutral.Bonded) or (SourceStanding.SharesTheNeutral, SourceNeutral.Floating) => NeutralBonds.Once,

@@ -36,6 +36,9 @@ public sealed record ScenarioRun
     /// <summary>What runs, times the share of the time that it is on.</summary>
     public required Watts Average { get; init; }
 
+    /// <summary>The same on each leg.</summary>
+    public required PerLeg<Watts> AverageOn { get; init; }
+
     /// <summary>From full to the reserve with nothing that charges; nothing without a battery, or with nothing to run.</summary>
     public Hours? ToReserve { get; init; }
 
@@ -121,6 +124,7 @@ public sealed record ScenarioRun
             Bounds = SourceBounds.Of(schedule.Source, limit, legs),
             Starts = StartTable.Of(loads, sum, schedule.Source, schedule.Code.Edition),
             Average = average,
+            AverageOn = AverageLoad.OnLegs(loads, system),
             ToReserve = schedule.Source?.Battery?.HoursToReserve(Percent.Whole, average),
         };
     }

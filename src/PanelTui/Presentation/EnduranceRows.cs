@@ -12,8 +12,8 @@ internal static class EnduranceRows
     public static IEnumerable<string> Of(ScenarioRun run, Schedule schedule, RunRequest asked)
     {
         if (schedule.Source?.Battery is not { } battery) return ["No battery is stated: nothing tells how long the source lasts."];
-        var course = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, asked.ChargesIn(schedule))!;
-        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), .. Charger(run, schedule), "", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course), .. Other(run, schedule, asked)];
+        var course = EnergyCourse.Of(schedule, run.AverageOn, asked.From, asked.StartHour, asked.ChargesIn(schedule))!;
+        return [.. Hours(run, battery, asked), .. Day(run, schedule, battery), "", Title(schedule, asked), .. CoursePlot.Of(course), .. Sums(course), .. Other(run, schedule, asked), .. ChargerRows.Of(run, schedule)];
     }
 
     /// <summary>Every hour of the course, in watt-hours.</summary>
@@ -49,18 +49,6 @@ internal static class EnduranceRows
         yield return $"A day takes {Kwh(takes)} from the battery and the sun brings {Kwh(brings.Value)}: {keeps}.";
     }
 
-    /// <summary>Charging is a load on what feeds it, beside what is passed through.</summary>
-    private static IEnumerable<string> Charger(ScenarioRun run, Schedule schedule)
-    {
-        if (schedule.Source!.Charging is not { From: not ChargingFrom.Solar } charging) yield break;
-        var asks = new Watts(run.Running.Value + charging.Power.Value);
-        var limit = EnergySystem.InputOf(charging, schedule.Panel.System);
-        yield return $"While it charges, what feeds it carries {Figure.Of(run.Running)} + {Figure.Of(charging.Power)} = {Figure.Of(asks)}"
-            + (limit is { } may ? $"; the input lets {Figure.Of(may)} through{(asks > may ? ": the charger gives way" : "")}." : "; no input limit is stated.");
-        if (schedule.Source.Arrangement == SourceArrangement.Split)
-            yield return "Charging both units at 240 V has to be allowed in their settings, where less is usual: compare (common practice, no source).";
-    }
-
     private static string Title(Schedule schedule, RunRequest asked)
     {
         var charging = (schedule.Source!.Charging, asked.ChargesIn(schedule)) switch
@@ -78,7 +66,7 @@ internal static class EnduranceRows
     private static IEnumerable<string> Other(ScenarioRun run, Schedule schedule, RunRequest asked)
     {
         if (schedule.Source!.Charging is not { From: not ChargingFrom.Solar } charging) yield break;
-        var other = EnergyCourse.Of(schedule, run.Average, asked.From, asked.StartHour, !asked.ChargesIn(schedule))!;
+        var other = EnergyCourse.Of(schedule, run.AverageOn, asked.From, asked.StartHour, !asked.ChargesIn(schedule))!;
         var when = (asked.ChargesIn(schedule), charging.From) switch
         {
             (true, ChargingFrom.Grid) => "In an outage, with the grid gone",

@@ -25,7 +25,7 @@ internal sealed class RunText(Assessment assessment, ScenarioRun run, RunRequest
 
     /// <summary>The course hour by hour; nothing without a battery.</summary>
     public IEnumerable<string> Table() =>
-        EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.ChargesIn(_schedule)) is { } course
+        EnergyCourse.Of(_schedule, run.AverageOn, asked.From, asked.StartHour, asked.ChargesIn(_schedule)) is { } course
             ? ["", .. EnduranceRows.Table(course)]
             : [];
 

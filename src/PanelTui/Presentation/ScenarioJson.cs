@@ -86,7 +86,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
     private void WriteCourse(ScenarioRun run)
     {
         json.WriteStartArray("course");
-        var course = EnergyCourse.Of(_schedule, run.Average, asked.From, asked.StartHour, asked.ChargesIn(_schedule));
+        var course = EnergyCourse.Of(_schedule, run.AverageOn, asked.From, asked.StartHour, asked.ChargesIn(_schedule));
         foreach (var hour in course?.Hours ?? [])
         {
             json.WriteStartObject();

@@ -15,13 +15,15 @@ internal static class TransferSteps
         var plan = SwitchingPlan.Of(assessment);
         return
         [
-            DisplayText.Clean($"{assessment.Schedule.Panel.Name}: going to standby and back"),
+            DisplayText.Clean($"{assessment.Schedule.Panel.Name}: {(plan.IsAlone ? "starting the source and shutting it down" : "going to standby and back")}"),
             .. Wrapped.Of("The instructions of the equipment and local rules go before this page. If they differ, follow them.", Columns),
+            .. Listed("BEFORE ANYTHING ELSE", plan.Stops),
             .. Listed("NEVER", plan.Never),
-            .. Listed("LEAVE OFF ON STANDBY", plan.LeaveOff),
+            .. Listed(plan.IsAlone ? "LEAVE OFF" : "LEAVE OFF ON STANDBY", plan.LeaveOff),
             .. Numbered("CONNECTING THE CABLE", plan.Cable),
-            .. Numbered("TO STANDBY", plan.ToStandby),
-            .. Numbered("BACK TO THE GRID", plan.Back),
+            .. Numbered(plan.IsAlone ? "STARTING THE SOURCE" : "TO STANDBY", plan.ToStandby),
+            .. Numbered(plan.IsAlone ? "SHUTTING IT DOWN" : "BACK TO THE GRID", plan.Back),
+            .. Numbered("TAKING THE CABLE APART", plan.Apart),
             "",
             .. Wrapped.Of("Not written by the maker of any of this equipment. Keep beside the panel and try it once with someone who knows it.", Columns),
         ];

@@ -22,7 +22,7 @@ internal static class CourseChart
     {
         foreach (var run in assessment.Scenarios)
         {
-            if (EnergyCourse.Of(assessment.Schedule, run.Average, Percent.Whole, 0, charges: false) is { } course)
+            if (EnergyCourse.Of(assessment.Schedule, run.AverageOn, Percent.Whole, 0, charges: false) is { } course)
                 y = Draw(sketch, y, run, assessment.Schedule, course);
         }
 

@@ -1,3 +1,4 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -14,6 +15,31 @@ public class NeutralVerdictTests
     [InlineData(true, SourceNeutral.Floating, NeutralBonds.Nowhere)]
     public void Source_and_transfer_equipment_together_tell_how_often_it_is_bonded(bool switches, SourceNeutral neutral, NeutralBonds bonds) =>
         Verdict(switches, neutral).Bonds.ShouldBe(bonds);
+
+    /// <summary>250.30 speaks of separately derived systems alone; 250.24(A)(5) and 250.142(B) of the load side of a service, seen on a tag page of a trade forum.</summary>
+    [Theory]
+    [InlineData(true, "NEC 2023 250.30(A)(1), from memory")]
+    [InlineData(false, "NEC 2023 250.24(A)(5), 250.142(B)")]
+    [InlineData(null, null)]
+    public void The_bond_of_a_source_that_is_not_separately_derived_is_cited_by_the_sections_on_the_service(bool? switches, string? cite) =>
+        Verdict(switches, SourceNeutral.Floating).Section?.In(CodeEdition.Nec2023).ToString().ShouldBe(cite);
+
+    [Theory]
+    [InlineData(null, "NEC 2023 250.142(B)")]
+    [InlineData("L14-30", "NEC 2023 250.34(A), from memory")]
+    public void Without_a_grid_250_30_is_not_cited_either(string? outlet, string cite) =>
+        Alone(outlet, SourceNeutral.Floating, null).Section!.In(CodeEdition.Nec2023).ToString().ShouldBe(cite);
+
+    [Theory]
+    [InlineData(false, SourceNeutral.Floating, NeutralBonds.Twice)]
+    [InlineData(true, SourceNeutral.Bonded, NeutralBonds.Twice)]
+    [InlineData(true, SourceNeutral.Floating, NeutralBonds.Once)]
+    public void A_bond_in_this_panel_is_counted_and_behind_a_feeder_it_is_one_too_many(bool switches, SourceNeutral neutral, NeutralBonds bonds)
+    {
+        var verdict = Verdict(switches, neutral, true);
+        verdict.Bonds.ShouldBe(bonds);
+        verdict.IsPanelBondTooMany.ShouldBeTrue();
+    }
 
     [Fact]
     public void Half_of_it_tells_nothing() => Verdict(null, SourceNeutral.Bonded).Bonds.ShouldBe(NeutralBonds.Unknown);
@@ -56,11 +82,16 @@ public class NeutralVerdictTests
     [Fact]
     public void Without_an_inlet_there_is_no_sign() => (Verdict(true, null) with { Source = new() { Kind = SourceKind.Generator } }).Sign.ShouldBeNull();
 
-    private static NeutralVerdict Verdict(bool? switches, SourceNeutral? neutral) => NeutralVerdict.Of(Sketch.Of() with
+    private static NeutralVerdict Verdict(bool? switches, SourceNeutral? neutral, bool? inPanel = null)
     {
-        Transfer = new TransferEquipment { SwitchesNeutral = switches },
-        Source = new StandbySource { Kind = SourceKind.Generator, Neutral = neutral, Outlet = "14-50" },
-    })!;
+        var sketch = Sketch.Of();
+        return NeutralVerdict.Of(sketch with
+        {
+            Panel = sketch.Panel with { NeutralBonded = inPanel },
+            Transfer = new TransferEquipment { SwitchesNeutral = switches },
+            Source = new StandbySource { Kind = SourceKind.Generator, Neutral = neutral, Outlet = "14-50" },
+        })!;
+    }
 
     private static NeutralVerdict Alone(string? outlet, SourceNeutral neutral, bool? inPanel)
     {

@@ -152,6 +152,16 @@ public class RunTests
     }
 
     [Fact]
+    public void A_neutral_bonded_twice_stops_the_reader_before_every_step()
+    {
+        var text = Shed.Text.Replace("kind: manual, rating: 50 A", "kind: manual, rating: 50 A, switches_neutral: no", StringComparison.Ordinal)
+            .Replace("arrangement: split,", "arrangement: split, neutral: bonded,", StringComparison.Ordinal);
+        var page = Spaced(Ran.With(text, "transfer", "-").Out);
+        page.ShouldContain("STOP, do not switch over: by this schedule the neutral is bonded twice (at the service and at the source) on standby.");
+        page.IndexOf("STOP", StringComparison.Ordinal).ShouldBeLessThan(page.IndexOf("NEVER", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Without_transfer_equipment_there_are_no_steps()
     {
         var text = Shed.Text.Replace("transfer: {kind: manual, rating: 50 A}\n", "", StringComparison.Ordinal);

@@ -1,10 +1,12 @@
 using PanelTui.Engine.Codes;
+using PanelTui.Engine.Running;
 
 namespace PanelTui.Engine.Rules.Panelboard;
 
 /// <summary>
 /// Neutral and ground are bonded at the service only; in a subpanel the bond puts neutral current on the ground.
 /// </summary>
+/// <remarks>Off the grid, with a floating source, this panel may hold the one bond that there has to be.</remarks>
 public sealed class NeutralBondedInSubpanelRule : CodeRule
 {
     public override string Name => "neutral-bonded-in-subpanel";
@@ -23,11 +25,14 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        if (context.Panel.NeutralBonded == true)
+        if (context.Panel.NeutralBonded == true && !IsTheOneBond(context))
         {
             yield return Found(
                 context,
                 "The neutral is bonded to ground in this panel, which a feeder supplies.");
         }
     }
+
+    private static bool IsTheOneBond(RuleContext context) =>
+        NeutralVerdict.Of(context.Schedule) is { Standing: SourceStanding.OnlySystem, Bonds: NeutralBonds.Once };
 }

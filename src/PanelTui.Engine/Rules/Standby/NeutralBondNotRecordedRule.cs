@@ -20,7 +20,7 @@ public sealed class NeutralBondNotRecordedRule : CodeRule
         "Read the nameplate of the source for source.neutral, and the label of the transfer equipment for "
         + "transfer.switches_neutral.";
 
-    public override CodeSection? Section { get; } = Nec.FromMemory("250.30(A)(1)");
+    public override CodeSection? Section { get; } = Nec.Section("250.142(B)");
 
     public override IEnumerable<Finding> Check(RuleContext context) => context.Schedule switch
     {

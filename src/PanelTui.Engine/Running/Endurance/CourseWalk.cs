@@ -9,7 +9,7 @@ namespace PanelTui.Engine.Running.Endurance;
 /// reserve is reached or the battery is full. After so many of them in one hour none is shorter than a minute, however narrow
 /// the hysteresis.
 /// </remarks>
-internal sealed class CourseWalk(EnergySystem system, Solar? solar, decimal load, Percent from)
+internal sealed class CourseWalk(EnergySystem system, Solar? solar, Percent from)
 {
     private const int ExactStretches = 240;
     private const decimal Minute = 1m / 60;
@@ -28,7 +28,7 @@ internal sealed class CourseWalk(EnergySystem system, Solar? solar, decimal load
         {
             SwitchCharging();
             charged |= _charging;
-            var stretch = new EnergyStretch(system, load, sun, _charging);
+            var stretch = new EnergyStretch(system, sun, _charging);
             var least = stretches++ < ExactStretches ? Nothing : Minute;
             var hours = Math.Min(1 - done, Math.Max(least, ToNext(stretch.Gain)));
             var part = stretch.Over(hours, _held);

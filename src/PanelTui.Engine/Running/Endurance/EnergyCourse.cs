@@ -26,16 +26,16 @@ public sealed record EnergyCourse
 
     /// <summary>Nothing without a battery.</summary>
     /// <param name="schedule">The source with its battery, what charges it, and the legs it feeds.</param>
-    /// <param name="average">What the loads take.</param>
+    /// <param name="average">What the loads take on each leg.</param>
     /// <param name="from">The state of charge to begin with.</param>
     /// <param name="startHour">The hour of the day to begin with, 0 to 23.</param>
     /// <param name="charges">Whether the grid or the generator is there to charge; in an outage the grid is not.</param>
     public static EnergyCourse? Of(
-        Schedule schedule, Watts average, Percent from, int startHour = 0, bool charges = true, int hours = UsualHours)
+        Schedule schedule, PerLeg<Watts> average, Percent from, int startHour = 0, bool charges = true, int hours = UsualHours)
     {
-        if (EnergySystem.Of(schedule.Source, schedule.Panel.System, charges) is not { } system)
+        if (EnergySystem.Of(schedule.Source, average.Select(leg => Watts.Max(leg, Watts.Zero)), schedule.Panel.System, charges) is not { } system)
             return null;
-        var walk = new CourseWalk(system, schedule.Source!.Solar, Math.Max(0, average.Value), from);
+        var walk = new CourseWalk(system, schedule.Source!.Solar, from);
         return new EnergyCourse
         {
             From = new Percent(BatteryHours.Whole(from)),

@@ -16,9 +16,9 @@ internal sealed class AutomaticWay(SwitchingFacts facts) : SwitchingWay
             ? new("When the grid fails, with the cable joined as above: start the generator with nothing on it and let it warm up; its outlet breaker ON. The equipment closes by itself when it finds the source steady.", (Handle.Engine, true), (Handle.Output, true))
             : new(facts.IsGenerator
                 ? "When the grid fails, wait: the equipment starts the source and closes by itself."
-                : "When the grid fails, wait: the inverters take over by themselves."),
+                : facts.IsPair ? "When the grid fails, wait: the inverters take over by themselves." : "When the grid fails, wait: the inverter takes over by itself."),
         new(AllAtOnce()),
-        new($"Look at the source's meter, leg by leg, and stay below the limits: {facts.Limits}."),
+        new($"Look at the source's meter{(facts.HasOneLeg ? "" : ", leg by leg,")} and stay below the limits: {facts.Limits}."),
         new($"If the source shuts down: all branch breakers OFF, start {(facts.IsPair ? "both units" : "it")} again as the manual says, then ON one at a time{MotorsFirst()}{facts.NotLeftOff}."),
         new("If it does not close, keep off the handles: follow its manual for operation by hand."),
     ];

@@ -19,5 +19,7 @@ internal sealed class InterlockWay(SwitchingFacts facts) : SwitchingWay
         .. HandSteps.Return(facts),
     ];
 
+    public override string GridBreaker => "the main breaker (grid)";
+
     public override SwitchingStep BeforeCable => new("See that the back-fed breaker, which the inlet feeds, is off.");
 }

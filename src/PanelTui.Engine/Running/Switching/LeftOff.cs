@@ -35,5 +35,7 @@ internal sealed record LeftOff(ImmutableArray<Circuit> Circuits, ImmutableArray<
     private static IEnumerable<string> Shed(Assessment assessment) =>
         from run in assessment.Scenarios
         where run.Binding is { Ok: false }
-        select $"For {run.Name} to fit: {SwitchingFacts.Listed(Shedding.Of(run, assessment.Schedule).Shed)}, in this order.";
+        let shed = Shedding.Of(run, assessment.Schedule).Shed
+        where shed.Length > 0
+        select $"For {run.Name} to fit: {SwitchingFacts.Listed(shed)}{(shed.Length > 1 ? ", in this order" : "")}.";
 }

@@ -14,7 +14,7 @@ internal static class NeverSteps
             TransferKind.Interlock => "Never defeat, remove or force the interlock.",
             TransferKind.Automatic => "Never work on the panel because it is dark: automatic equipment may close at any moment.",
             TransferKind.Manual => "Never leave the handle between its positions, and never switch it under load where its label forbids that.",
-            _ when facts.Standing is SourceStanding.OnlySystem or SourceStanding.OutletsOnly =>
+            _ when facts.IsAlone =>
                 "Never bring a second supply to this panel without transfer equipment between the two.",
             _ => "Never connect the source while no transfer equipment is written down for this panel: find out first what keeps the supplies apart.",
         };

@@ -18,8 +18,23 @@ internal sealed record SwitchingFacts
     /// <summary>Two 120 V units, each on its leg.</summary>
     public required bool IsPair { get; init; }
 
-    /// <summary>What the source is to the wiring: with no equipment and no grid written down it is alone here.</summary>
-    public required SourceStanding Standing { get; init; }
+    /// <summary>One leg and a neutral, so that there is nothing to compare.</summary>
+    public required bool HasOneLeg { get; init; }
+
+    /// <summary>Where the neutral is bonded; nothing without a source.</summary>
+    public required NeutralVerdict? Neutral { get; init; }
+
+    /// <summary>With no equipment and no grid written down the source is alone here.</summary>
+    public bool IsAlone => Neutral is { IsInferred: true };
+
+    /// <summary>Transfer equipment is written down, and so there is a grid before it.</summary>
+    public bool HasGrid => Kind is not null;
+
+    /// <summary>`inverters` of a pair, else `inverter`.</summary>
+    public string UnitName => IsPair ? "inverters" : "inverter";
+
+    /// <summary>`the inverters' output`.</summary>
+    public string OutputName => IsPair ? "the inverters' output" : "the inverter's output";
 
     /// <summary>`from 25 % to 35 %`; nothing where nothing charges.</summary>
     public required string? Charging { get; init; }
@@ -46,6 +61,15 @@ internal sealed record SwitchingFacts
     /// <summary>Those that start in that order, but not once more with all that is on standby running.</summary>
     public required ImmutableArray<Circuit> TooLargeLater { get; init; }
 
+    /// <summary>Those of <see cref="Motors"/> of which nothing tells whether the source starts them, in that order.</summary>
+    public required ImmutableArray<Circuit> NotTold { get; init; }
+
+    /// <summary>Those that start in that order, and of which nothing tells whether they do once more with all running.</summary>
+    public required ImmutableArray<Circuit> NotToldLater { get; init; }
+
+    /// <summary>Why a start is not to be told.</summary>
+    public required string WhyNotTold { get; init; }
+
     /// <summary>The moment in which automatic equipment closes on all of them; nothing where there are none.</summary>
     public required StartMoment? Together { get; init; }
 
@@ -60,21 +84,27 @@ internal sealed record SwitchingFacts
         var run = ScenarioRun.OfAll(schedule, assessment.Connected.Loads);
         run = run.Without(leftOff.Circuits, schedule);
         var motors = run.Without([.. run.Circuits.Where(circuit => !HasMotor(circuit, run))], schedule).Starts.EasiestOrder;
-        var tooLarge = Circuits([.. motors.Where(moment => moment.Ok == false)]);
+        var (tooLarge, notTold) = (Circuits(motors, false), Circuits(motors, null));
         return new SwitchingFacts
         {
             Kind = schedule.Transfer?.Kind,
             IsManaged = schedule.Transfer is { LoadManagement: true },
             IsGenerator = source is { Kind: SourceKind.Generator },
             IsPair = source is { Arrangement: SourceArrangement.Split },
-            Standing = NeutralVerdict.Of(schedule)?.Standing ?? SourceStanding.Unknown,
+            HasOneLeg = schedule.Panel.System.Legs.Length == 1,
+            Neutral = NeutralVerdict.Of(schedule),
             Charging = source?.Charging is { From: ChargingFrom.Grid } charging ? $"from {charging.StartsAt} to {charging.StopsAt}" : null,
             HasSolar = source is { Solar: not null },
             Outlet = source?.Outlet is { } outlet ? outlet + (source.Ocpd is { } device ? $", behind a breaker of {device}" : "") : null,
             LeaveOff = leftOff.Sentences,
             Motors = Circuits(motors),
             TooLarge = tooLarge,
-            TooLargeLater = [.. Circuits([.. run.Starts.Moments.Where(moment => moment.Ok == false)]).Where(circuit => !tooLarge.Contains(circuit))],
+            TooLargeLater = [.. Circuits(run.Starts.Moments, false).Except(tooLarge)],
+            NotTold = notTold,
+            NotToldLater = [.. Circuits(run.Starts.Moments, null).Except(notTold)],
+            WhyNotTold = run.Starts.Continuous is { PerLeg: null, InAll: null }
+                ? "nothing is written down of what the source gives"
+                : "it is more than its continuous power, and no surge that counts is written down",
             Together = run.Starts.Together,
             Limits = LimitsOf(schedule),
         };
@@ -84,8 +114,14 @@ internal sealed record SwitchingFacts
     public static string Listed(IEnumerable<Circuit> circuits) =>
         string.Join(", ", circuits.Select(circuit => $"{circuit.Called} ({circuit.Space})"));
 
+    /// <summary>A sentence's beginning.</summary>
+    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     private static bool HasMotor(Circuit circuit, ScenarioRun run) =>
         run.Starts.Moments.Any(moment => moment.Starting[0].Circuit.Ordinal == circuit.Ordinal);
+
+    private static ImmutableArray<Circuit> Circuits(ImmutableArray<StartMoment> moments, bool? ok) =>
+        Circuits([.. moments.Where(moment => moment.Ok == ok)]);
 
     private static ImmutableArray<Circuit> Circuits(ImmutableArray<StartMoment> moments) =>
         [.. moments.Select(moment => moment.Starting[0].Circuit).DistinctBy(circuit => circuit.Ordinal)];
@@ -94,8 +130,16 @@ internal sealed record SwitchingFacts
     {
         var limit = SourceLimit.Of(schedule.Source, schedule.Panel.System);
         var watts = limit.PerLeg is { } leg
-            ? $"{Shown.Rounded(leg.Value, 0, "W")} on a leg, {Shown.Rounded(leg.Value * SourceBounds.Planned.Value / 100, 0, "W")} for hours"
+            ? $"{Shown.Rounded(leg.Value, 0, "W")}{Where(schedule)}, {Shown.Rounded(leg.Value * SourceBounds.Planned.Value / 100, 0, "W")} for hours"
             : "not stated, read the nameplate";
         return schedule.Source?.Ocpd is { } device ? $"{watts}; {device} at its breaker" : watts;
     }
+
+    /// <summary>One 120 V unit on both legs gives no leg more than it gives both.</summary>
+    private static string Where(Schedule schedule) => (schedule.Panel.System.Legs.Length, schedule.Source?.Arrangement) switch
+    {
+        (1, _) => "",
+        (_, SourceArrangement.InPhase) => " on both legs together",
+        _ => " on a leg",
+    };
 }

@@ -9,13 +9,16 @@ internal abstract class SwitchingWay
 
     public abstract IEnumerable<SwitchingStep> Back { get; }
 
-    /// <summary>Keeps equipment that closes by itself from doing so while a cable is joined.</summary>
+    /// <summary>Keeps equipment that closes by itself from doing so while a cable is handled.</summary>
     public virtual SwitchingStep? Disarm => null;
 
     /// <summary>Undoes <see cref="Disarm"/>.</summary>
     public virtual SwitchingStep? Arm => null;
 
-    /// <summary>What to look at before a cable is joined, besides grid and source.</summary>
+    /// <summary>What the breaker is called through which the grid comes to this panel or the equipment before it.</summary>
+    public virtual string GridBreaker => "the grid's breaker to this equipment";
+
+    /// <summary>What to look at before a cable is handled, besides grid and source.</summary>
     public virtual SwitchingStep? BeforeCable => null;
 
     public static SwitchingWay Of(SwitchingFacts facts) => facts.Kind switch
@@ -23,7 +26,7 @@ internal abstract class SwitchingWay
         TransferKind.Interlock => new InterlockWay(facts),
         TransferKind.Manual => new ManualWay(facts),
         TransferKind.Automatic => new AutomaticWay(facts),
-        _ when facts.Standing is SourceStanding.OnlySystem or SourceStanding.OutletsOnly => new AloneWay(facts),
+        _ when facts.IsAlone => new AloneWay(facts),
         _ => new UnknownWay(),
     };
 }

@@ -23,10 +23,9 @@ internal static class SupplyWords
     /// <summary>What the bonds come to while the panel is on standby, as `run` says it.</summary>
     public static string OnStandby(Schedule schedule)
     {
-        var verdict = NeutralVerdict.Of(schedule) is { } source ? NeutralRows.Conclusion(source) : "No source is stated.";
-        return schedule.Panel.NeutralBonded == true
-            ? $"{verdict} The bond in this panel comes on top of the one at the service or source: neutral current flows on grounding conductors (250.24(A)(5), 250.142(B))."
-            : verdict;
+        if (NeutralVerdict.Of(schedule) is not { } verdict) return "No source is stated.";
+        var conclusion = NeutralRows.Conclusion(verdict);
+        return NeutralRows.PanelBond(verdict) is { } bond ? $"{conclusion} {bond}" : conclusion;
     }
 
     public static string AtSource(Schedule schedule) => schedule.Source?.Neutral switch

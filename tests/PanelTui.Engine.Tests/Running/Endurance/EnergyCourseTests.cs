@@ -40,7 +40,7 @@ public class EnergyCourseTests
     public void Energy_is_conserved_to_the_watt_hour_hour_by_hour() => AnySystem.Sample(
         one =>
         {
-            var course = EnergyCourse.Of(one.Schedule, one.Load, one.From, one.Start)!;
+            var course = EnergyCourse.Of(one.Schedule, one.Loads, one.From, one.Start)!;
             var before = course.From.Value;
             foreach (var hour in course.Hours)
             {
@@ -59,7 +59,7 @@ public class EnergyCourseTests
         one =>
         {
             var floor = Math.Min(one.From.Value, one.Schedule.Source!.Battery!.Reserve.Value);
-            return EnergyCourse.Of(one.Schedule, one.Load, one.From, one.Start)!.Hours
+            return EnergyCourse.Of(one.Schedule, one.Loads, one.From, one.Start)!.Hours
                 .All(hour => hour.End.Value <= 100 + 1e-9m && hour.End.Value >= floor - 1e-9m);
         },
         iter: 2000);
@@ -105,7 +105,7 @@ public class EnergyCourseTests
     public void Without_the_grid_charging_does_nothing()
     {
         var source = Source(Twelve) with { Charging = Grid };
-        EnergyCourse.Of(In(source), 1000.W, Percent.Whole, charges: false)!.Total.Supplied.ShouldBe(WattHours.Zero);
+        EnergyCourse.Of(In(source), Evenly(1000), Percent.Whole, charges: false)!.Total.Supplied.ShouldBe(WattHours.Zero);
     }
 
     /// <summary>What runs is passed through first: of 20 A on two legs 4800 W, with 3000 W running, 1800 W are left to charge.</summary>
@@ -113,15 +113,65 @@ public class EnergyCourseTests
     public void The_charger_gives_way_below_the_input_limit()
     {
         var source = Source(Twelve with { Idle = 0.W }) with { Charging = Grid with { StopsAt = Percent.Whole, InputLimit = 20.A } };
-        var hour = EnergyCourse.Of(In(source), 3000.W, 50.Pct)!.Hours[0];
+        var hour = EnergyCourse.Of(In(source), Evenly(3000), 50.Pct)!.Hours[0];
         hour.Flow.Supplied.Value.ShouldBe(4800, 1e-9m);
         hour.Flow.Stored.Value.ShouldBe(1800, 1e-9m);
     }
 
-    private static Gen<(Schedule Schedule, Watts Load, Percent From, int Start)> AnySystem => Gen.Select(
+    /// <summary>20 A at 120 V are 2400 W a leg: of 3000 W on leg A 600 W go without, and a charger that draws on both legs has no room.</summary>
+    [Fact]
+    public void Room_on_the_other_leg_of_the_input_helps_neither_load_nor_charger()
+    {
+        var source = Source(Twelve with { Idle = 0.W }) with
+        {
+            Arrangement = SourceArrangement.Split,
+            Charging = Grid with { StopsAt = Percent.Whole, InputLimit = 20.A },
+        };
+        var flow = EnergyCourse.Of(In(source), On(3000, 0), 50.Pct)!.Hours[0].Flow;
+        flow.Missed.Value.ShouldBe(600, 1e-9m);
+        flow.Supplied.Value.ShouldBe(2400, 1e-9m);
+        flow.Stored.Value.ShouldBe(0, 1e-9m);
+    }
+
+    /// <summary>1400 W are left on A and 2400 W on B: of 3000 W the charger gets twice the smaller.</summary>
+    [Fact]
+    public void The_fuller_leg_of_the_input_holds_the_charger_back_on_both()
+    {
+        var source = Source(Twelve with { Idle = 0.W }) with { Charging = Grid with { StopsAt = Percent.Whole, InputLimit = 20.A } };
+        var flow = EnergyCourse.Of(In(source), On(1000, 0), 50.Pct)!.Hours[0].Flow;
+        flow.Missed.Value.ShouldBe(0);
+        flow.Stored.Value.ShouldBe(2800, 1e-9m);
+    }
+
+    [Fact]
+    public void A_unit_in_phase_takes_the_sum_of_the_legs_in_through_one_pole()
+    {
+        var source = Source(Twelve with { Idle = 0.W }) with
+        {
+            Arrangement = SourceArrangement.InPhase,
+            Charging = Grid with { StopsAt = Percent.Whole, InputLimit = 20.A },
+        };
+        var flow = EnergyCourse.Of(In(source), On(2000, 1000), 50.Pct)!.Hours[0].Flow;
+        flow.Missed.Value.ShouldBe(600, 1e-9m);
+        flow.Supplied.Value.ShouldBe(2400, 1e-9m);
+    }
+
+    [Fact]
+    public void What_a_leg_asks_beyond_its_input_is_missed_in_every_hour_of_charging() => AnySystem.Sample(
+        one =>
+        {
+            if (one.Schedule.Source! is not { Charging: { From: not ChargingFrom.Solar, InputLimit: { } limit } charging } source) return true;
+            var schedule = In(source with { Charging = charging with { StopsAt = Percent.Whole }, Battery = Never(source.Battery!) });
+            var beyond = one.Loads.Values.Sum(leg => Math.Max(0, leg.Value - (limit.Value * 120)));
+            return EnergyCourse.Of(schedule, one.Loads, Percent.Zero, one.Start)!.Hours
+                .All(hour => Math.Abs(hour.Flow.Missed.Value - beyond) < 1e-6m);
+        },
+        iter: 2000);
+
+    private static Gen<(Schedule Schedule, PerLeg<Watts> Loads, Percent From, int Start)> AnySystem => Gen.Select(
         Gen.Select(Gen.Int[1, 40_000], Gen.Int[0, 90], Gen.Int[50, 100], Gen.Int[0, 200]),
         Gen.Select(Gen.Int[0, 6000], Gen.Int[0, 95], Gen.Int[1, 5], Gen.Int[0, 60]),
-        Gen.Select(Gen.Int[0, 6000], Gen.Int[0, 20], Gen.Int[0, 5000]),
+        Gen.Select(Gen.Int[0, 6000], Gen.Int[0, 20], Gen.Int[0, 5000], Gen.Int[0, 5000]),
         Gen.Int[0, 100], Gen.Int[0, 23]).Select((battery, charging, sun, from, start) => (
             In(Source(new Battery
             {
@@ -142,7 +192,7 @@ public class EnergyCourseTests
                     InputLimit = charging.Item4 == 0 ? null : charging.Item4.A,
                 },
             }),
-            sun.Item3.W,
+            On(sun.Item3, sun.Item4),
             from.Pct,
             start));
 
@@ -152,5 +202,12 @@ public class EnergyCourseTests
 
     private static Schedule In(StandbySource source) => Sketch.Of() with { Source = source };
 
-    private static EnergyCourse Course(StandbySource source, int load) => EnergyCourse.Of(In(source), load.W, Percent.Whole)!;
+    private static EnergyCourse Course(StandbySource source, int load) => EnergyCourse.Of(In(source), Evenly(load), Percent.Whole)!;
+
+    /// <summary>Too large to be filled in three days.</summary>
+    private static Battery Never(Battery battery) => battery with { Usable = new WattHours(100_000_000) };
+
+    private static PerLeg<Watts> Evenly(int load) => PerLeg.Of(PanelSystem.SplitPhase, _ => new Watts(load / 2m));
+
+    private static PerLeg<Watts> On(int a, int b) => PerLeg.Of(PanelSystem.SplitPhase, leg => leg == Leg.A ? a.W : b.W);
 }
