@@ -20,7 +20,7 @@ public static class BalanceSearch
         var best = new Incumbents(loads.PercentWith(new long[loads.Width]), board.Count);
         var bound = new LeastBound(loads, pieces);
         var tables = new MoveTables(pieces, loads.Width, board.Legs);
-        var level = new LevelSearch(loads, new RoomCheck(board, loads), tables, new Packing(board, loads), best, stop);
+        var level = new LevelSearch(loads, bound, new RoomCheck(board, loads), tables, new Packing(board, loads), best, stop);
         var report = new FrontierReport(board, by, best, bound);
         var most = Math.Min(board.Count, pieces.Sum(piece => piece.Options.Max(option => option.Cost)));
         var proven = 0;

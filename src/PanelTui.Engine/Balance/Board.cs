@@ -12,12 +12,14 @@ internal sealed class Board
     public const int SlotsOfSpace = 2;
 
     private readonly bool[] _takesTandem;
+    private readonly int[][] _joined;
 
     public Board(Schedule schedule)
     {
         Schedule = schedule;
         Legs = schedule.Panel.System.Legs.Length;
         Groups = Neighbours.Groups(schedule);
+        _joined = [.. Groups.Select((group, circuit) => group < 0 ? [circuit] : Enumerable.Range(0, Count).Where(other => Groups[other] == group).ToArray())];
         Staying = StayingPut.Of(schedule, Groups);
         Spaces = schedule.Panel.Spaces;
         _takesTandem = new bool[Spaces + 1];
@@ -53,9 +55,7 @@ internal sealed class Board
     public int PhaseAt(SpaceNumber space) => space.Row % Legs;
 
     /// <summary>The circuits that are joined to this one, itself among them.</summary>
-    public IEnumerable<int> Joined(int circuit) => Groups[circuit] < 0
-        ? [circuit]
-        : Enumerable.Range(0, Count).Where(other => Groups[other] == Groups[circuit]);
+    public int[] Joined(int circuit) => _joined[circuit];
 
     /// <summary>Every top space where a breaker of this shape may sit, with nothing regarded but what never moves.</summary>
     public IEnumerable<SpaceNumber> TopsFor(int circuit)

@@ -1,7 +1,8 @@
 namespace PanelTui.Engine.Balance;
 
 /// <summary>Looks at every set of so many moves that could beat the best plan so far: two halves of it that meet in the middle.</summary>
-internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables tables, Packing packing, Incumbents best, CancellationToken stop)
+internal sealed class LevelSearch(
+    LoadTable loads, LeastBound bound, RoomCheck room, MoveTables tables, Packing packing, Incumbents best, CancellationToken stop)
 {
     /// <summary>Sets that need others to make room wait for their number of moves; more than this are not kept.</summary>
     private const int MostWaiting = 200_000;
@@ -11,18 +12,21 @@ internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables ta
 
     private readonly short[] _noFlow = new short[loads.Legs];
 
-    private readonly record struct Candidate(double Percent, int FirstCost, int First, int SecondCost, int Second);
+    private readonly record struct Candidate(double Percent, int Moves, MoveSets.Link First, MoveSets.Link? Second);
 
     public bool HasWaiting => _waiting.Count > 0;
 
-    /// <summary>Whether everything was looked at; not where the tables grew too large or the search was stopped.</summary>
+    /// <summary>
+    /// Whether nothing better is left to be found; not known where the tables grew too large or the search was stopped.
+    /// </summary>
     public bool Search(int moves)
     {
-        if (!TryWaiting(moves)) return false;
+        var least = bound.Of(moves) + Incumbents.Least;
+        if (!TryWaiting(moves)) return best.At(moves) <= least;
         var half = (moves + 1) / 2;
-        for (var first = half; first <= Math.Min(moves, half + StayingPut.LargestGroup - 1); first++)
-            if (!Join(first, moves - first, half)) return false;
-        return !stop.IsCancellationRequested;
+        for (var first = half; first <= Math.Min(moves, half + StayingPut.LargestGroup - 1) && best.At(moves) > least; first++)
+            if (!Join(first, moves - first, half, least)) return best.At(moves) <= least;
+        return best.At(moves) <= least || !stop.IsCancellationRequested;
     }
 
     /// <summary>The waiting sets, best first: the first that fits makes most of the others pointless.</summary>
@@ -38,19 +42,20 @@ internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables ta
     }
 
     /// <param name="half">A first half is shortest: without its last option it is below this, so each set comes up once.</param>
-    private bool Join(int firstCost, int secondCost, int half)
+    /// <param name="least">No plan is below this, so the first that reaches it ends the search.</param>
+    private bool Join(int firstCost, int secondCost, int half, double least)
     {
-        if (tables.Of(firstCost, stop) is not { } firsts || tables.Of(secondCost, stop) is not { } seconds) return false;
+        if (tables.Firsts(firstCost, half, stop) is not { } firsts || tables.Of(secondCost, stop) is not { } seconds) return false;
         var pairs = secondCost == 0 ? null : Sorted(secondCost, seconds);
         for (var first = 0; first < firsts.Count; first++)
         {
             if ((first & 255) == 0 && stop.IsCancellationRequested) return false;
-            var link = firsts.Links[first];
-            if (link.RestCost >= half || tables.Pieces[link.First].Twin) continue;
+            if (tables.Pieces[firsts.Links[first].First].Twin) continue;
             var looked = pairs is null
-                ? Look(new Candidate(loads.PercentWith(firsts.SumsAt(first)), firstCost, first, 0, 0), firsts.FlowAt(first), _noFlow)
+                ? Look(new Candidate(loads.PercentWith(firsts.SumsAt(first)), firstCost, firsts.Links[first], null), firsts.FlowAt(first), _noFlow)
                 : JoinOne(firsts, firstCost, first, seconds, secondCost, pairs);
             if (!looked) return false;
+            if (best.At(firstCost + secondCost) <= least) return true;
         }
         return true;
     }
@@ -78,7 +83,7 @@ internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables ta
                 if (seconds.Sums[second * seconds.Width] > high) break;
                 if (!tables.Follows(firsts.Links[first], seconds.Links[second].First, seconds.Links[second].FirstOption)) continue;
                 for (var at = 0; at < together.Length; at++) together[at] = sums[at] + seconds.Sums[(second * seconds.Width) + at];
-                var candidate = new Candidate(loads.PercentWith(together), firstCost, first, secondCost, second);
+                var candidate = new Candidate(loads.PercentWith(together), moves, firsts.Links[first], seconds.Links[second]);
                 if (!Look(candidate, flow, seconds.FlowAt(second))) return false;
                 (low, high) = Window(sums[0], moves + extra);
             }
@@ -97,22 +102,21 @@ internal sealed class LevelSearch(LoadTable loads, RoomCheck room, MoveTables ta
 
     private bool Look(Candidate candidate, ReadOnlySpan<short> flow, ReadOnlySpan<short> otherFlow)
     {
-        var moves = candidate.FirstCost + candidate.SecondCost;
-        if (!best.Betters(candidate.Percent, moves)) return true;
+        if (!best.Betters(candidate.Percent, candidate.Moves)) return true;
         var extra = room.ExtraMoves(flow, otherFlow);
-        return extra < 0 || !best.Betters(candidate.Percent, moves + extra) || Try(candidate, moves + extra);
+        return extra < 0 || !best.Betters(candidate.Percent, candidate.Moves + extra) || Try(candidate, candidate.Moves + extra);
     }
 
     private bool Try(Candidate candidate, int budget)
     {
-        var options = tables.Chosen(candidate.FirstCost, candidate.First).Concat(tables.Chosen(candidate.SecondCost, candidate.Second));
+        var options = tables.Chosen(candidate.First).Concat(candidate.Second is { } second ? tables.Chosen(second) : []);
         if (packing.Find(options, budget, stop) is { } plan)
         {
             best.Take(candidate.Percent, plan);
             return true;
         }
         if (stop.IsCancellationRequested) return false;
-        return Wait(candidate, budget + 1);
+        return packing.Next == int.MaxValue || Wait(candidate, packing.Next);
     }
 
     private bool Wait(Candidate candidate, int moves)

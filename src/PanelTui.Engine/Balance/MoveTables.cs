@@ -6,6 +6,7 @@ internal sealed class MoveTables(MovePiece[] pieces, int width, int legs)
     /// <summary>Beyond this a table would fill the memory of a small machine: about 200 bytes a set.</summary>
     private const int LargestTable = 2_000_000;
 
+    private readonly int _dearest = pieces.SelectMany(piece => piece.Options).Select(option => option.Cost).DefaultIfEmpty(0).Max();
     private readonly List<MoveSets?> _byCost = [new MoveSets(width, legs)];
 
     public MovePiece[] Pieces => pieces;
@@ -13,18 +14,25 @@ internal sealed class MoveTables(MovePiece[] pieces, int width, int legs)
     /// <summary>All sets of moves of this cost; nothing where they are too many, or where the search was stopped.</summary>
     public MoveSets? Of(int cost, CancellationToken stop)
     {
-        while (_byCost.Count <= cost) _byCost.Add(Make(_byCost.Count, stop));
+        while (_byCost.Count <= cost) _byCost.Add(Make(_byCost.Count, _byCost.Count, stop));
         return stop.IsCancellationRequested ? null : _byCost[cost];
     }
 
-    /// <summary>The options of a set, last one first.</summary>
-    public IEnumerable<MoveOption> Chosen(int cost, int index)
+    /// <summary>Of the sets of this cost those that cost less than <paramref name="half"/> without their last option.</summary>
+    public MoveSets? Firsts(int cost, int half, CancellationToken stop)
     {
-        while (cost > 0)
+        if (cost == half) return Of(cost, stop);
+        return Of(half - 1, stop) is null ? null : Make(cost, half, stop);
+    }
+
+    /// <summary>The options of a set, last one first.</summary>
+    public IEnumerable<MoveOption> Chosen(MoveSets.Link link)
+    {
+        yield return pieces[link.Last].Options[link.Option];
+        while (link.RestCost > 0)
         {
-            var link = _byCost[cost]!.Links[index];
+            link = _byCost[link.RestCost]!.Links[link.Rest];
             yield return pieces[link.Last].Options[link.Option];
-            (cost, index) = (link.RestCost, link.Rest);
         }
     }
 
@@ -32,11 +40,11 @@ internal sealed class MoveTables(MovePiece[] pieces, int width, int legs)
     public bool Follows(MoveSets.Link before, int piece, int option) =>
         piece > before.Last && (!pieces[piece].Twin || (before.Last == piece - 1 && option >= before.Option));
 
-    private MoveSets? Make(int cost, CancellationToken stop)
+    /// <param name="below">What a set costs without its last option is less.</param>
+    private MoveSets? Make(int cost, int below, CancellationToken stop)
     {
         var made = new MoveSets(width, legs);
-        var dearest = pieces.SelectMany(piece => piece.Options).Select(option => option.Cost).DefaultIfEmpty(0).Max();
-        for (var last = 1; last <= Math.Min(dearest, cost); last++)
+        for (var last = cost - below + 1; last <= Math.Min(_dearest, cost); last++)
             if (!Extend(made, cost - last, last, stop)) return null;
         return made;
     }

@@ -9,7 +9,8 @@ internal sealed class Packing
     private readonly Board _board;
     private readonly LoadTable _loads;
     private readonly Singles _singles;
-    private readonly SpaceNumber[][] _tops;
+    private readonly ShapePlaces _places;
+    private readonly SingleMoves _least;
 
     private readonly int[] _owner;
     private readonly Dictionary<int, SpaceNumber> _placed = [];
@@ -22,10 +23,13 @@ internal sealed class Packing
     {
         (_board, _loads) = (board, loads);
         _singles = new Singles(board, loads);
-        _tops = [.. Enumerable.Range(0, board.Count).Select(circuit =>
-            board.Staying[circuit] is null && !board.IsSingle(circuit) ? board.TopsFor(circuit).ToArray() : [])];
+        _places = new ShapePlaces(board);
+        _least = new SingleMoves(_singles.Kinds);
         _owner = [.. board.Owner];
     }
+
+    /// <summary>After a vain <see cref="Find"/>, the least budget that could be enough; <see cref="int.MaxValue"/> where none is.</summary>
+    public int Next { get; private set; }
 
     /// <summary>All moves it takes, at most so many; nothing where that is not enough.</summary>
     public ImmutableArray<Hop>? Find(IEnumerable<MoveOption> options, int budget, CancellationToken stop)
@@ -34,7 +38,7 @@ internal sealed class Packing
         _placed.Clear();
         _phases.Clear();
         _wanted.Clear();
-        (_budget, _stop) = (budget, stop);
+        (_budget, _stop, Next) = (budget, stop, int.MaxValue);
         var pending = new List<int>();
         foreach (var (circuit, phase) in options.SelectMany(option => option.Circuits))
         {
@@ -45,6 +49,7 @@ internal sealed class Packing
                 pending.Add(circuit);
             }
         }
+        _least.Start(_wanted.Select(move => move.Circuit));
         var lifted = pending.SelectMany(_board.Joined).Distinct().ToList();
         foreach (var circuit in lifted) Lift(circuit);
         return Place(lifted, lifted.Count(MustMove));
@@ -52,49 +57,76 @@ internal sealed class Packing
 
     private bool MustMove(int circuit) => _phases.ContainsKey(circuit);
 
-    private void Lift(int circuit) => Clear(circuit, _board.Schedule.Circuits[circuit].Space);
+    private void Lift(int circuit) => Clear(circuit, _places.OwnSlots(circuit));
 
-    private void Clear(int circuit, SpaceNumber top)
+    private void PutBack(int circuit) => Take(circuit, _places.OwnSlots(circuit));
+
+    private void Clear(int circuit, int[] slots)
     {
-        foreach (var slot in _board.SlotsOf(circuit, top))
+        foreach (var slot in slots)
             if (_owner[slot] == circuit) _owner[slot] = -1;
+    }
+
+    private void Take(int circuit, int[] slots)
+    {
+        foreach (var slot in slots) _owner[slot] = circuit;
     }
 
     /// <summary>Places what is pending, the first one everywhere it may go; <paramref name="moved"/> counts shapes that leave their space.</summary>
     private ImmutableArray<Hop>? Place(List<int> pending, int moved)
     {
-        if (moved + _wanted.Count > _budget || _stop.IsCancellationRequested) return null;
+        if (_stop.IsCancellationRequested) return null;
+        var least = moved + _least.Least + pending.Count(IsPushedAway);
+        if (least > _budget) return Fail(least);
         if (pending.Count == 0) return Settle(moved);
         var circuit = pending[0];
         var rest = pending.GetRange(1, pending.Count - 1);
-        foreach (var top in _tops[circuit].Where(top => IsMeant(circuit, top)))
+        foreach (var place in _places.Of(circuit))
         {
-            var stays = top == _board.Schedule.Circuits[circuit].Space;
-            if (stays && (MustMove(circuit) || _board.Groups[circuit] < 0)) continue;
-            if (PlaceAt(circuit, top, rest, moved + (stays || MustMove(circuit) ? 0 : 1)) is { } found) return found;
+            var stays = place.Top == _board.Schedule.Circuits[circuit].Space;
+            if (!IsMeant(circuit, place.Phase) || (stays && (MustMove(circuit) || _board.Groups[circuit] < 0))) continue;
+            if (PlaceAt(circuit, place, rest, moved + (stays || MustMove(circuit) ? 0 : 1)) is { } found) return found;
         }
         return null;
     }
 
-    private ImmutableArray<Hop>? PlaceAt(int circuit, SpaceNumber top, List<int> rest, int moved)
+    private ImmutableArray<Hop>? Fail(int needed)
     {
-        var pushed = _board.SlotsOf(circuit, top).Select(slot => _owner[slot]).Where(other => other >= 0).Distinct().ToList();
-        if (pushed.Exists(other => _placed.ContainsKey(other) || _board.Staying[other] is not null)) return null;
-        var lifted = pushed.SelectMany(_board.Joined).Distinct().Where(other => !_placed.ContainsKey(other) && !rest.Contains(other)).ToList();
+        Next = Math.Min(Next, needed);
+        return null;
+    }
+
+    /// <summary>Whether it has to move and is not counted yet: a breaker on its own is lifted to go elsewhere, and another sits in its place.</summary>
+    private bool IsPushedAway(int circuit) => !MustMove(circuit)
+        && (_board.Groups[circuit] < 0 || Array.Exists(_places.OwnSlots(circuit), slot => _owner[slot] >= 0));
+
+    private ImmutableArray<Hop>? PlaceAt(int circuit, ShapePlace place, List<int> rest, int moved)
+    {
+        var lifted = new List<int>();
+        foreach (var slot in place.Slots)
+        {
+            var pushed = _owner[slot];
+            if (pushed < 0) continue;
+            if (_placed.ContainsKey(pushed) || _board.Staying[pushed] is not null) return null;
+            foreach (var other in _board.Joined(pushed))
+                if (!_placed.ContainsKey(other) && !rest.Contains(other) && !lifted.Contains(other)) lifted.Add(other);
+        }
         foreach (var other in lifted) Lift(other);
-        _placed[circuit] = top;
-        _board.Take(_owner, circuit, top);
+        _placed[circuit] = place.Top;
+        Take(circuit, place.Slots);
+        _least.Cover(place.Singles);
         var found = IsLawfulSoFar(circuit) ? Place([.. rest, .. lifted], moved) : null;
+        _least.Uncover(place.Singles);
         _placed.Remove(circuit);
-        Clear(circuit, top);
-        foreach (var other in lifted) _board.Take(_owner, other, _board.Schedule.Circuits[other].Space);
+        Clear(circuit, place.Slots);
+        foreach (var other in lifted) PutBack(other);
         return found;
     }
 
     /// <summary>On the leg that the set asks for; else on its own, or anywhere if it shifts nothing.</summary>
-    private bool IsMeant(int circuit, SpaceNumber top) => _phases.TryGetValue(circuit, out var phase)
-        ? _board.PhaseAt(top) == phase
-        : _loads.IsNeutral(circuit) || _board.PhaseAt(top) == _board.PhaseOf(circuit);
+    private bool IsMeant(int circuit, int phase) => _phases.TryGetValue(circuit, out var meant)
+        ? phase == meant
+        : _loads.IsNeutral(circuit) || phase == _board.PhaseOf(circuit);
 
     private bool IsLawfulSoFar(int circuit)
     {
@@ -108,9 +140,10 @@ internal sealed class Packing
 
     private ImmutableArray<Hop>? Settle(int moved)
     {
-        if (_singles.Seat(_wanted, _owner, _budget - moved) is { } hops)
+        if (_singles.Seat(_wanted, _owner, _budget - moved, out var needed) is { } hops)
             return [.. _placed.Where(pair => pair.Value != _board.Schedule.Circuits[pair.Key].Space).Select(pair => new Hop(pair.Key, pair.Value)), .. hops];
-        return moved + _wanted.Count < _budget ? MakeRoom(moved) : null;
+        if (needed < int.MaxValue) Fail(moved + needed);
+        return MakeRoom(moved);
     }
 
     private bool CanMakeRoom(int circuit) => _board.Schedule.Circuits[circuit].Space.IsHalf || (_loads.IsNeutral(circuit)
@@ -124,11 +157,12 @@ internal sealed class Packing
     {
         foreach (var circuit in Enumerable.Range(0, _board.Count))
         {
-            if (_tops[circuit].Length == 0 || _placed.ContainsKey(circuit) || !CanMakeRoom(circuit)) continue;
+            if (_places.Of(circuit).Length == 0 || _placed.ContainsKey(circuit) || !CanMakeRoom(circuit)) continue;
+            if (moved + _least.Least >= _budget) return Fail(_budget + 1);
             var lifted = _board.Joined(circuit).ToList();
             foreach (var member in lifted) Lift(member);
             var found = Place(lifted, moved);
-            foreach (var member in lifted) _board.Take(_owner, member, _board.Schedule.Circuits[member].Space);
+            foreach (var member in lifted) PutBack(member);
             if (found is not null) return found;
         }
         return null;

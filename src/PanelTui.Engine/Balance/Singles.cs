@@ -9,15 +9,18 @@ internal sealed class Singles
     private readonly Board _board;
     private readonly int[] _all;
     private readonly bool[] _neutral;
-    private readonly string[] _kinds;
 
     public Singles(Board board, LoadTable loads)
     {
         _board = board;
         _all = [.. Enumerable.Range(0, board.Count).Where(board.IsSingle)];
         _neutral = [.. Enumerable.Range(0, board.Count).Select(loads.IsNeutral)];
-        _kinds = [.. Enumerable.Range(0, board.Count).Select(circuit => KindOf(circuit, loads))];
+        var numbers = new Dictionary<string, int>();
+        Kinds = [.. Enumerable.Range(0, board.Count).Select(circuit => NumberOf(KindOf(circuit, loads), numbers))];
     }
+
+    /// <summary>A number for each circuit; singles of one number have one load, on one leg.</summary>
+    public int[] Kinds { get; }
 
     /// <summary>
     /// The moves of all singles where at most so many are needed; nothing where they do not fit. Any single that is like a
@@ -25,15 +28,18 @@ internal sealed class Singles
     /// </summary>
     /// <param name="wanted">Singles that go to another leg.</param>
     /// <param name="owner">Who has each slot, singles left out.</param>
-    public ImmutableArray<Hop>? Seat(IReadOnlyList<(int Circuit, int Phase)> wanted, int[] owner, int budget)
+    /// <param name="needed">The moves it takes; <see cref="int.MaxValue"/> where no number is enough.</param>
+    public ImmutableArray<Hop>? Seat(IReadOnlyList<(int Circuit, int Phase)> wanted, int[] owner, int budget, out int needed)
     {
         var going = Going(wanted, owner);
-        if (going.Count > budget) return null;
+        needed = int.MaxValue;
         var room = _board.RoomOn(owner);
         foreach (var circuit in _all.Where(circuit => !_neutral[circuit]))
             room[going.TryGetValue(circuit, out var leg) ? leg : _board.PhaseOf(circuit)]--;
         if (Array.Exists(room, left => left < 0)) return null;
-        return SeatNeutral(going, room, owner, budget) ? Spaces.Assign(_board, going, Free(going, owner)) : null;
+        if (!SeatNeutral(going, room, owner)) return null;
+        needed = going.Count;
+        return needed <= budget ? Spaces.Assign(_board, going, Free(going, owner)) : null;
     }
 
     /// <summary>Who changes space, and to which leg: of each kind the displaced first, then the named ones.</summary>
@@ -41,10 +47,10 @@ internal sealed class Singles
     {
         var going = new SortedDictionary<int, int>();
         var displaced = _all.Where(circuit => !_neutral[circuit] && !IsFree(circuit, owner)).ToList();
-        foreach (var kind in wanted.GroupBy(move => _kinds[move.Circuit]))
+        foreach (var kind in wanted.GroupBy(move => Kinds[move.Circuit]))
         {
             var named = kind.Select(move => move.Circuit).ToList();
-            var inOrder = displaced.Where(circuit => _kinds[circuit] == kind.Key).Concat(named).Distinct();
+            var inOrder = displaced.Where(circuit => Kinds[circuit] == kind.Key).Concat(named).Distinct();
             foreach (var (circuit, move) in inOrder.Zip(kind)) going[circuit] = move.Phase;
         }
         foreach (var circuit in displaced.Where(circuit => !going.ContainsKey(circuit))) going[circuit] = _board.PhaseOf(circuit);
@@ -52,7 +58,7 @@ internal sealed class Singles
     }
 
     /// <summary>Breakers that shift nothing keep their space where there is room, and go wherever there is room else.</summary>
-    private bool SeatNeutral(SortedDictionary<int, int> going, int[] room, int[] owner, int budget)
+    private bool SeatNeutral(SortedDictionary<int, int> going, int[] room, int[] owner)
     {
         var leaving = new List<int>();
         foreach (var circuit in _all.Where(circuit => _neutral[circuit]))
@@ -67,7 +73,7 @@ internal sealed class Singles
             room[leg]--;
             going[circuit] = leg;
         }
-        return going.Count <= budget;
+        return true;
     }
 
     /// <summary>The spaces that nobody has once the going ones have left.</summary>
@@ -78,6 +84,12 @@ internal sealed class Singles
     }
 
     private bool IsFree(int circuit, int[] owner) => Board.IsOpen(owner, _board.Schedule.Circuits[circuit].Space.Number);
+
+    private static int NumberOf(string kind, Dictionary<string, int> numbers)
+    {
+        if (!numbers.TryGetValue(kind, out var number)) numbers[kind] = number = numbers.Count;
+        return number;
+    }
 
     private string KindOf(int circuit, LoadTable loads) => _board.PhaseOf(circuit)
         + ":" + string.Join(' ', Enumerable.Range(0, _board.Legs).SelectMany(phase => loads.DeltaOf(circuit, phase)));
