@@ -10,6 +10,8 @@ internal sealed class LevelSearch(
     private readonly SortedDictionary<int, List<Candidate>> _waiting = [];
     private readonly Dictionary<int, SetPairs> _sorted = [];
 
+    private readonly Dictionary<(SetPairs Pairs, int Flow), List<(int From, int To, int Extra)>> _roomy = [];
+
     private readonly short[] _noFlow = new short[loads.Legs];
 
     private readonly record struct Candidate(double Percent, int Moves, MoveSets.Link First, MoveSets.Link? Second);
@@ -66,21 +68,33 @@ internal sealed class LevelSearch(
         return pairs;
     }
 
+    /// <summary>The runs for which there is room beside a set of this flow, and the moves beyond their own that this takes.</summary>
+    private List<(int From, int To, int Extra)> Roomy(SetPairs pairs, MoveSets seconds, ReadOnlySpan<short> flow)
+    {
+        var key = (pairs, SetPairs.KeyOf(flow));
+        if (_roomy.TryGetValue(key, out var runs)) return runs;
+        runs = [];
+        foreach (var run in pairs.Runs)
+        {
+            var extra = room.ExtraMoves(flow, seconds.FlowAt(pairs.At(run.From)));
+            if (extra >= 0) runs.Add((run.From, run.To, extra));
+        }
+        return _roomy[key] = runs;
+    }
+
     private bool JoinOne(MoveSets firsts, int firstCost, int first, MoveSets seconds, int secondCost, SetPairs pairs)
     {
         var sums = firsts.SumsAt(first);
         var flow = firsts.FlowAt(first);
         var moves = firstCost + secondCost;
         Span<long> together = stackalloc long[loads.Width];
-        foreach (var (_, from, to) in pairs.Runs)
+        foreach (var (from, to, extra) in Roomy(pairs, seconds, flow))
         {
-            var extra = loads.Legs == 2 ? room.ExtraMoves(flow, seconds.FlowAt(pairs.At(from))) : 0;
-            if (extra < 0) continue;
             var (low, high) = Window(sums[0], moves + extra);
             for (var place = pairs.From(low, from, to); place < to; place++)
             {
+                if (pairs.SumAt(place) > high) break;
                 var second = pairs.At(place);
-                if (seconds.Sums[second * seconds.Width] > high) break;
                 if (!tables.Follows(firsts.Links[first], seconds.Links[second].First, seconds.Links[second].FirstOption)) continue;
                 for (var at = 0; at < together.Length; at++) together[at] = sums[at] + seconds.Sums[(second * seconds.Width) + at];
                 var candidate = new Candidate(loads.PercentWith(together), moves, firsts.Links[first], seconds.Links[second]);

@@ -102,21 +102,34 @@ internal sealed class Packing
 
     private ImmutableArray<Hop>? PlaceAt(int circuit, ShapePlace place, List<int> rest, int moved)
     {
-        var lifted = new List<int>();
+        _least.Cover(place.Singles);
+        var found = moved + _least.Least > _budget ? Fail(moved + _least.Least) : Push(circuit, place, rest, moved);
+        _least.Uncover(place.Singles);
+        return found;
+    }
+
+    private ImmutableArray<Hop>? Push(int circuit, ShapePlace place, List<int> rest, int moved)
+    {
+        List<int>? lifted = null;
         foreach (var slot in place.Slots)
         {
             var pushed = _owner[slot];
             if (pushed < 0) continue;
             if (_placed.ContainsKey(pushed) || _board.Staying[pushed] is not null) return null;
+            lifted ??= [];
             foreach (var other in _board.Joined(pushed))
                 if (!_placed.ContainsKey(other) && !rest.Contains(other) && !lifted.Contains(other)) lifted.Add(other);
         }
+        if (lifted is not null && moved + _least.Least >= _budget) return Fail(_budget + 1);
+        return Hold(circuit, place, rest, lifted ?? [], moved);
+    }
+
+    private ImmutableArray<Hop>? Hold(int circuit, ShapePlace place, List<int> rest, List<int> lifted, int moved)
+    {
         foreach (var other in lifted) Lift(other);
         _placed[circuit] = place.Top;
         Take(circuit, place.Slots);
-        _least.Cover(place.Singles);
         var found = IsLawfulSoFar(circuit) ? Place([.. rest, .. lifted], moved) : null;
-        _least.Uncover(place.Singles);
         _placed.Remove(circuit);
         Clear(circuit, place.Slots);
         foreach (var other in lifted) PutBack(other);

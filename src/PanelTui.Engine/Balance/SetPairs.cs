@@ -1,29 +1,43 @@
 namespace PanelTui.Engine.Balance;
 
-/// <summary>Two tables of sets, one sorted by what it sums to: for each set of one, those of the other that make the legs even enough.</summary>
+/// <summary>A table of sets as a second half: by the slots they take up on each leg, then by what they add to the first leg.</summary>
 internal sealed class SetPairs
 {
-    private readonly MoveSets _second;
+    private const int KeyBits = 16;
+
     private readonly int[] _order;
-    private readonly List<(short Flow, int From, int To)> _runs = [];
+    private readonly long[] _sums;
+    private readonly List<Run> _runs = [];
 
     public SetPairs(MoveSets second)
     {
-        _second = second;
-        _order = [.. Enumerable.Range(0, second.Count)];
-        Array.Sort(_order, Compare);
-        for (var at = 0; at < _order.Length; at++)
+        (_order, _sums) = (new int[second.Count], new long[second.Count]);
+        var at = 0;
+        foreach (var flow in Enumerable.Range(0, second.Count).GroupBy(index => KeyOf(second.FlowAt(index))))
         {
-            var flow = FlowOf(_order[at]);
-            if (_runs.Count == 0 || _runs[^1].Flow != flow) _runs.Add((flow, at, at + 1));
-            else _runs[^1] = (flow, _runs[^1].From, at + 1);
+            var from = at;
+            foreach (var index in flow)
+            {
+                _sums[at] = second.Sums[index * second.Width];
+                _order[at++] = index;
+            }
+            Array.Sort(_sums, _order, from, at - from);
+            _runs.Add(new Run(from, at));
         }
     }
 
-    /// <summary>Runs of sets with one flow on two legs; on three all are one run, for there are too many flows.</summary>
-    public IEnumerable<(short Flow, int From, int To)> Runs => _runs;
+    /// <summary>Sets that take up as many slots more on each leg, sorted by their first sum.</summary>
+    internal readonly record struct Run(int From, int To);
+
+    public IReadOnlyList<Run> Runs => _runs;
+
+    /// <summary>What one leg gets the others lose, so all legs but the last tell it.</summary>
+    public static int KeyOf(ReadOnlySpan<short> flow) => flow.Length == 2 ? flow[0] : (flow[0] << KeyBits) + flow[1];
 
     public int At(int place) => _order[place];
+
+    /// <summary>What the set at a place adds to the first leg.</summary>
+    public long SumAt(int place) => _sums[place];
 
     /// <summary>The first place of a run whose first sum is not below the bound.</summary>
     public int From(long bound, int from, int to)
@@ -31,17 +45,9 @@ internal sealed class SetPairs
         while (from < to)
         {
             var middle = (from + to) / 2;
-            if (_second.Sums[_order[middle] * _second.Width] < bound) from = middle + 1;
+            if (_sums[middle] < bound) from = middle + 1;
             else to = middle;
         }
         return from;
     }
-
-    private int Compare(int one, int other)
-    {
-        var flow = FlowOf(one).CompareTo(FlowOf(other));
-        return flow != 0 ? flow : _second.Sums[one * _second.Width].CompareTo(_second.Sums[other * _second.Width]);
-    }
-
-    private short FlowOf(int index) => _second.Legs == 2 ? _second.Flows[index * _second.Legs] : (short)0;
 }
