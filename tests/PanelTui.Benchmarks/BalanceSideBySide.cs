@@ -13,6 +13,9 @@ internal static class BalanceSideBySide
 
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(1);
 
+    /// <summary>CP-SAT may take this long for each number of moves; then the ratio is a least one.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
     /// <param name="withSolver">CP-SAT takes minutes.</param>
     public static void Run(bool withSolver)
     {
@@ -31,10 +34,11 @@ internal static class BalanceSideBySide
         var runs = Enumerable.Range(0, Rounds).Select(_ => Search(schedule)).ToList();
         var (frontier, _, first) = runs.MinBy(run => run.All);
         var all = runs.Min(run => run.All);
-        var solver = withSolver && frontier.IsComplete ? Solve(schedule, frontier) : (TimeSpan?)null;
+        var (solver, inTime) = withSolver && frontier.IsComplete ? Solve(schedule, frontier) : (null, true);
+        var sign = inTime ? "" : ">";
         var name = schedule.Panel.System.Name;
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{schedule.Panel.Spaces,6} {schedule.Circuits.Length,8} {name,-22} {frontier.Plans[^1].Moves,6} {first.TotalMilliseconds,9:0.0} {all.TotalMilliseconds,8:0.0} {frontier.IsComplete,9} {solver?.TotalMilliseconds,11:0} {solver / all,7:0}"));
+            $"{schedule.Panel.Spaces,6} {schedule.Circuits.Length,8} {name,-22} {frontier.Plans[^1].Moves,6} {first.TotalMilliseconds,9:0.0} {all.TotalMilliseconds,8:0.0} {frontier.IsComplete,9} {sign,1}{solver?.TotalMilliseconds,10:0} {sign,1}{solver / all,6:0}"));
     }
 
     private static (BalanceFrontier Frontier, TimeSpan All, TimeSpan First) Search(Schedule schedule)
@@ -48,16 +52,18 @@ internal static class BalanceSideBySide
         return (frontier, clock.Elapsed, first);
     }
 
-    /// <summary>The same numbers of moves, each proven; a difference ends the run.</summary>
-    private static TimeSpan Solve(Schedule schedule, BalanceFrontier frontier)
+    /// <summary>The same numbers of moves, each proven or given up; a difference ends the run.</summary>
+    private static (TimeSpan? Taken, bool InTime) Solve(Schedule schedule, BalanceFrontier frontier)
     {
         var clock = Stopwatch.StartNew();
+        var inTime = true;
         for (var moves = 0; moves <= frontier.Plans[^1].Moves; moves++)
         {
-            var least = ConstraintModel.Least(schedule, moves);
-            if (Math.Abs(least - frontier.AtMost(moves).Imbalance.Value) > 0.000001m)
+            var least = ConstraintModel.Least(schedule, moves, Patience);
+            inTime &= least is not null;
+            if (least is not null && Math.Abs(least.Value - frontier.AtMost(moves).Imbalance.Value) > 0.000001m)
                 throw new InvalidOperationException($"With {moves} moves CP-SAT has {least} %, the search {frontier.AtMost(moves).Imbalance}.");
         }
-        return clock.Elapsed;
+        return (clock.Elapsed, inTime);
     }
 }

@@ -21,7 +21,7 @@ internal sealed class FrontierReport(Board board, BalanceBy by, Incumbents best,
             var plan = PlanOf(moves, moves <= proven);
             if (plan.Imbalance < plans[^1].Imbalance) plans.Add(plan);
         }
-        var isTrue = plans.TrueForAll(plan => plan.IsProven || plan.Moves > proven);
+        var isTrue = !IsChosenAnew && plans.TrueForAll(plan => plan.IsProven || plan.Moves > proven);
         return new BalanceFrontier
         {
             Schedule = board.Schedule,

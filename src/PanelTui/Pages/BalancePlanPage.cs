@@ -29,6 +29,8 @@ internal sealed class BalancePlanPage(BalanceFrontier frontier, BalancePlan plan
 
     public override ImmutableArray<PageRow> Rows(Session session, int columns) =>
     [
+        .. Wrapped.Of(BalanceWords.Caution, columns).Select(line => new PageRow(line)),
+        PageRow.Gap,
         .. _steps.SelectMany((step, number) => Step(step, number, columns)),
         PageRow.Gap,
         .. Figures(),
@@ -36,8 +38,6 @@ internal sealed class BalancePlanPage(BalanceFrontier frontier, BalancePlan plan
         .. WhyNot(session) is { } why
             ? Wrapped.Of(DisplayText.Clean(why), columns).Select(line => new PageRow(line, Tone.Warning))
             : Face(columns),
-        PageRow.Gap,
-        .. Wrapped.Of(BalanceWords.Caution, columns).Select(line => new PageRow(line)),
     ];
 
     public override string Detail(Session session, int chosen) => session.Message.Length > 0

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Google.OrTools.Sat;
 using PanelTui.Engine.Balance;
 using PanelTui.Engine.Panels;
@@ -29,10 +30,15 @@ internal sealed class ConstraintModel
     }
 
     /// <summary>The least imbalance of the connected load in per cent with at most so many moves; for loads in whole VA.</summary>
-    public static decimal Least(Schedule schedule, int moves)
+    public static decimal Least(Schedule schedule, int moves) =>
+        Least(schedule, moves, TimeSpan.MaxValue) ?? throw new InvalidOperationException("CP-SAT ended without an answer.");
+
+    /// <summary>The same; nothing where it is not proven within so long.</summary>
+    public static decimal? Least(Schedule schedule, int moves, TimeSpan longest)
     {
-        using var solver = new CpSolver { StringParameters = "num_workers:1" };
+        using var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 max_time_in_seconds:{longest.TotalSeconds}") };
         var status = solver.Solve(new ConstraintModel(schedule, moves)._model);
+        if (status is CpSolverStatus.Feasible or CpSolverStatus.Unknown) return null;
         if (status != CpSolverStatus.Optimal) throw new InvalidOperationException($"CP-SAT ended with {status}.");
         var total = BalanceGauge.Rows(schedule, BalanceBy.Connected)[0].Sum();
         return total == 0 ? 0 : 100 * (decimal)solver.ObjectiveValue / (Scale * total);

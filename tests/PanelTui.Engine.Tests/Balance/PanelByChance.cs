@@ -24,6 +24,21 @@ internal sealed class PanelByChance(int number, PanelSystem system, int spaces)
         };
     }
 
+    /// <summary>Such a panel with loads of every kind in turn, by chance continuous, so that demand factors meet.</summary>
+    public static Schedule OfManyKinds(int number, PanelSystem system, int spaces, int breakers)
+    {
+        var schedule = Of(number, system, spaces, breakers);
+        var die = new PanelByChance(number, system, spaces);
+        var kinds = Enum.GetValues<LoadKind>();
+        return schedule with
+        {
+            Circuits = [.. schedule.Circuits.Select(circuit => circuit with
+            {
+                Loads = [.. circuit.Loads.Select(load => load with { Kind = kinds[die.Die(kinds.Length)], Count = 1 + die.Die(3), Continuous = die.Die(3) == 0 })],
+            })],
+        };
+    }
+
     private Scenario Scenario(string name) => new()
     {
         Name = name,
