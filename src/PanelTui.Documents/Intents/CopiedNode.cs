@@ -15,7 +15,7 @@ internal static class CopiedNode
         var scalar => new NewScalar(scalar.Value, scalar.IsPlain ? ScalarKind.Plain : ScalarKind.Text),
     };
 
-    private static CollectionStyle StyleOf(YamlNode node) => node.Style == YamlStyle.Flow ? CollectionStyle.Flow : CollectionStyle.LikeNeighbours;
+    public static CollectionStyle StyleOf(YamlNode node) => node.Style == YamlStyle.Flow ? CollectionStyle.Flow : CollectionStyle.LikeNeighbours;
 
     /// <summary>The entries of a mapping but those of some keys.</summary>
     public static ImmutableArray<NewEntry> Without(YamlNode mapping, params ReadOnlySpan<string> keys)

@@ -31,6 +31,7 @@ internal static class CommandBook
         new SettleCommand(),
         new BalanceCommand(),
         new RemoveCommand(),
+        new TableCommand(),
         new LoadsCommand(),
         new CopyBreakerCommand(),
         new PutCopyCommand(),

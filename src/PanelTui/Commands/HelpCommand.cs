@@ -20,5 +20,5 @@ internal sealed class HelpCommand : EditorCommand
     public override string? WhyNot(IEditor editor) =>
         editor.Mode == EditorMode.Page && editor.Page!.TakesText ? "Letters narrow this list down; Esc goes back" : null;
 
-    public override void Run(IEditor editor) => editor.Open(new KeysPage());
+    public override void Run(IEditor editor) => editor.Open(new KeysPage(editor.Page));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PanelTui.Editing;
 using PanelTui.Pages;
 
@@ -37,6 +38,9 @@ internal interface IEditor
 
     /// <summary>Sends text to the clipboard of whoever sits at the terminal.</summary>
     void CopyText(string text);
+
+    /// <summary>Sends rows of cells to that clipboard, as a spreadsheet takes them.</summary>
+    void CopyTable(ImmutableArray<ImmutableArray<string>> rows);
 
     /// <summary>Does something on the screen's thread, soon; asked from any thread.</summary>
     void Later(Action action);

@@ -20,11 +20,12 @@ internal abstract class CircuitForm : Form
         new("Name", name, 18, "what it feeds, in words for the door"),
         new("Breaker", rating, 6, "the rating on its handle") { Offers = Ratings },
         new("Poles", poles, 2, "1, 2 or 3") { EnterPasses = true },
-        new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp")
-        {
-            Offers = LoadOffers.Of,
-        },
+        LoadField(loads),
     ];
+
+    /// <summary>All loads of a circuit on one line.</summary>
+    public static FormField LoadField(string loads) =>
+        new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp") { Offers = LoadOffers.Of };
 
     /// <summary>Name, breaker and poles by themselves; of the loads the whole form tells.</summary>
     public override FormRefusal? WhyNot(int field, string text) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelTui.Documents.Intents;
 using PanelTui.Documents.Reading.Fields;
+using PanelTui.Presentation;
 
 namespace PanelTui.Editing;
 
@@ -12,11 +13,8 @@ internal static class PastedTable
     /// <param name="columns">What the cells are where no line names them.</param>
     public static ImmutableArray<ImmutableArray<TypedValue>> Of(string text, string owner, ImmutableArray<string> columns)
     {
-        var lines = text.Split(['\n', '\r'], StringSplitOptions.RemoveEmptyEntries)
-            .Where(line => !string.IsNullOrWhiteSpace(line))
-            .Select(line => line.Split('\t', StringSplitOptions.TrimEntries))
-            .ToList();
-        if (lines.Count == 0) return [];
+        var lines = SpreadsheetText.Rows(text);
+        if (lines.IsEmpty) return [];
         var named = lines[0].Select(KeyOf).ToImmutableArray();
         var known = FieldBook.Of(owner).Select(field => field.Key).ToHashSet();
         var isNamed = named.All(known.Contains);
@@ -24,13 +22,9 @@ internal static class PastedTable
         return [.. lines.Skip(isNamed ? 1 : 0).Select(line => Entry(line, keys))];
     }
 
-    private static ImmutableArray<TypedValue> Entry(string[] cells, ImmutableArray<string> keys) =>
+    private static ImmutableArray<TypedValue> Entry(ImmutableArray<string> cells, ImmutableArray<string> keys) =>
         [.. cells.Select((cell, at) => new TypedValue(at < keys.Length ? keys[at] : $"column {at + 1}", cell))];
 
-    /// <summary>`Moved from` as `moved_from`.</summary>
-    private static string KeyOf(string cell)
-    {
-        var key = cell.Trim().ToLowerInvariant().Replace(' ', '_');
-        return key == "load" ? "loads" : key;
-    }
+    /// <summary>`Soft start` as `soft_start`.</summary>
+    private static string KeyOf(string cell) => cell.ToLowerInvariant().Replace(' ', '_');
 }

@@ -17,14 +17,16 @@ namespace PanelTui.Pages;
 /// <param name="New">The form for a new entry.</param>
 /// <param name="Add">Adds an entry of these values, as they come from a spreadsheet.</param>
 /// <param name="Remove">Removes an entry by its place in the list.</param>
+/// <param name="Copy">Adds an entry below one that says all the same; nothing where two alike make no sense.</param>
 internal sealed record EntryList(
     YamlPath List,
     Func<Session, string> Title,
     ImmutableArray<(string Key, int Columns)> Columns,
     Func<Session, YamlPath, string> EntryTitle,
-    Func<Session, Form?> New,
+    Func<Session, Form> New,
     Func<Snapshot, ImmutableArray<TypedValue>, Intended> Add,
-    Func<Snapshot, int, Intended> Remove);
+    Func<Snapshot, int, Intended> Remove,
+    Func<Snapshot, int, Intended>? Copy = null);
 
 /// <summary>The entries of a list as a small table: Enter opens all keys of one.</summary>
 internal sealed class EntriesPage : Page
@@ -41,15 +43,20 @@ internal sealed class EntriesPage : Page
                 Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to edit",
                 Word = "edit",
             },
-            new PageCommand("n", "Add a new entry", (editor, _) => editor.Open(list.New(editor.Session)!), Key.N, Key.InsertChar)
-            {
-                Needs = (editor, _) => list.New(editor.Session) is null ? "A new breaker is placed on the face of the panel: Esc, then 1, 2, 3 or t" : null,
-                Word = "new",
-            },
-            new PageCommand("Del", "Remove the entry of the row", Remove, Key.Delete, Key.D)
+            new PageCommand("n", "Add a new entry", (editor, _) => editor.Open(list.New(editor.Session)), Key.N, Key.InsertChar) { Word = "new" },
+            new PageCommand("Del", "Remove the entry of the row", (editor, page) => Do(editor, page, list.Remove), Key.Delete, Key.D)
             {
                 Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to remove",
                 Word = "remove",
+            },
+            new PageCommand("c", "Copy the entry of the row, with all that it says", (editor, page) => Do(editor, page, list.Copy!), Key.C)
+            {
+                Needs = (editor, _) => list.Copy is null ? "Two alike would say the same twice" : editor.CanChooseRow ? null : "There is nothing to copy",
+                Word = "copy",
+            },
+            new PageCommand("C", "Copy all entries for a spreadsheet, or for another schedule", (editor, _) => CopyAll(editor), Key.C.WithShift)
+            {
+                Needs = (editor, _) => editor.CanChooseRow ? null : "There is nothing to copy",
             },
         ];
     }
@@ -78,8 +85,9 @@ internal sealed class EntriesPage : Page
     }
 
     /// <summary>Each pasted line becomes an entry; all of them are one step of undo.</summary>
-    public override string? Paste(Session session, string text)
+    public override string? Paste(IEditor editor, string text)
     {
+        var session = editor.Session;
         var owner = FieldBook.PatternOf(_list.List.Then(0));
         var entries = PastedTable.Of(text, owner, [.. _list.Columns.Select(column => column.Key)]);
         if (entries.IsEmpty) return "There is nothing in what was pasted";
@@ -104,8 +112,17 @@ internal sealed class EntriesPage : Page
         editor.Open(new FieldsPage([.. Enumerable.Range(0, count).Select(at => _list.List.Then(at))], index, _list.EntryTitle));
     }
 
-    private void Remove(IEditor editor, Page page)
+    private static void Do(IEditor editor, Page page, Func<Snapshot, int, Intended> intent)
     {
-        if (editor.Session.Do(snapshot => _list.Remove(snapshot, page.Place.Chosen - 1)) is { } refusal) editor.Session.Say($"! {refusal}");
+        if (editor.Session.Do(snapshot => intent(snapshot, page.Place.Chosen - 1)) is { } refusal) editor.Session.Say($"! {refusal}");
+    }
+
+    /// <summary>The keys that any of the entries has, and what each has of them.</summary>
+    private void CopyAll(IEditor editor)
+    {
+        var (now, count) = (editor.Session.Now, EntryText.CountOf(editor.Session, _list.List));
+        var entries = Enumerable.Range(0, count).Select(index => _list.List.Then(index)).ToList();
+        var keys = FieldBook.Of(FieldBook.PatternOf(_list.List.Then(0))).Select(field => field.Key).Where(key => entries.Exists(entry => FieldValue.IsThere(now, entry.Then(key)))).ToList();
+        editor.CopyTable([[.. keys], .. entries.Select(entry => keys.Select(key => FieldValue.At(now, entry.Then(key)) ?? "").ToImmutableArray())]);
     }
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
-using PanelTui.Documents;
 using PanelTui.Documents.Intents;
 using PanelTui.Documents.Yaml;
 using PanelTui.Editing;
@@ -11,7 +10,8 @@ namespace PanelTui.Pages;
 /// <summary>The lists of the format: loads of a circuit, circuits, scenarios, accepted findings.</summary>
 internal static class EntriesPages
 {
-    public static void Open(IEditor editor, YamlPath list) => editor.Open(new EntriesPage(Of(list)));
+    public static void Open(IEditor editor, YamlPath list) => editor.Open(
+        list.Equals(Places.Circuits) ? new TablePage(editor.Session, editor.Session.Here?.Ordinal) : new EntriesPage(Of(list)));
 
     public static string CircuitTitle(Session session, YamlPath circuit) =>
         $"Space {FieldValue.At(session.Now, circuit.Then("space"))}: {FieldValue.At(session.Now, circuit.Then("name")) ?? "(no name)"}";
@@ -19,19 +19,9 @@ internal static class EntriesPages
     private static EntryList Of(YamlPath list) => list.Steps switch
     {
         [_, { Index: { } circuit }, ..] => Loads(circuit),
-        [{ Key: "circuits" }] => Circuits,
         [{ Key: "scenarios" }] => Scenarios,
         _ => Accepted,
     };
-
-    private static EntryList Circuits { get; } = new(
-        Places.Circuits,
-        _ => "All breakers",
-        [("space", 5), ("breaker", 7), ("name", 24)],
-        CircuitTitle,
-        _ => null,
-        AddPasted,
-        (snapshot, index) => RemoveCircuit.In(snapshot, index));
 
     private static EntryList Scenarios { get; } = new(
         Places.Scenarios,
@@ -39,8 +29,9 @@ internal static class EntriesPages
         [("name", 20)],
         (session, entry) => $"Scenario {FieldValue.At(session.Now, entry.Then("name"))}",
         NewEntryForm.Scenario,
-        (snapshot, values) => AddScenario.In(snapshot, Of(values, "name")),
-        RemoveScenario.In);
+        AddScenario.In,
+        RemoveScenario.In,
+        CopyScenario.In);
 
     private static EntryList Accepted { get; } = new(
         Places.Accepted,
@@ -58,11 +49,8 @@ internal static class EntriesPages
         (session, entry) => $"Load {FieldValue.At(session.Now, entry.Then("kind"))} of {CircuitTitle(session, Places.Circuit(circuit))}",
         session => NewEntryForm.Load(session, circuit),
         (snapshot, values) => AddLoad.In(snapshot, circuit, new NewLoad(values)),
-        (snapshot, index) => RemoveLoad.In(snapshot, circuit, index));
-
-    /// <summary>A breaker with its loads in words, as the form has them.</summary>
-    private static Intended AddPasted(Snapshot snapshot, ImmutableArray<TypedValue> values) => AddCircuit.In(
-        snapshot, new NewCircuit([.. values.Where(value => value.Key != "loads")], LoadPhrase.Parse(Of(values, "loads"))));
+        (snapshot, index) => RemoveLoad.In(snapshot, circuit, index),
+        (snapshot, index) => CopyLoad.In(snapshot, circuit, index));
 
     private static string Of(ImmutableArray<TypedValue> values, string key) => values.FirstOrDefault(value => value.Key == key).Text ?? "";
 }

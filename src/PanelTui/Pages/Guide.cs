@@ -16,6 +16,7 @@ internal static class Guide
             + "in the way changes places with it."),
         ("Copy a breaker", "`c` on it, then `p` on each open space."),
         ("Change a breaker", "`Enter` on it; `l` for its loads as a table."),
+        ("Change many at once", "`T`: all breakers as a table. Type into a cell, mark rows and set a column for all of them, sort, narrow down, or paste the rows of a spreadsheet."),
         ("Change anything else", "`a`, then the letter of a section: panel, feeder, transfer equipment, source, scenarios."),
         ("Ask why", "`y`, then the arrows, or click a figure. Each step has its value and section."),
         ("See what is wrong", "`f` goes to the next finding, `F` lists all with what to do."),

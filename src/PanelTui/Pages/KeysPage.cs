@@ -4,41 +4,79 @@ using PanelTui.Presentation;
 
 namespace PanelTui.Pages;
 
-/// <summary>Every command with its key, in two columns.</summary>
-internal sealed class KeysPage : Page
+/// <summary>Every command with its key, in two columns: those of the page it was opened from, those of the face, then how things are done.</summary>
+/// <param name="from">The page it was opened from; nothing on the face.</param>
+internal sealed class KeysPage(Page? from = null) : Page
 {
     private const EditorMode OnTheFace = EditorMode.Face | EditorMode.Hand;
 
     private const int TaskColumns = 22;
+    private const int KeyColumns = 6;
 
-    private bool _guide;
+    private readonly ImmutableArray<EditorCommand> _ofPage =
+        from is null or KeysPage ? [] : [.. from.Commands.Concat(PageCommand.All).DistinctBy(command => command.KeyName)];
+
+    private int _at;
+
+    private enum Told
+    {
+        Page,
+        Face,
+        Guide,
+    }
 
     public override bool CanTurn => true;
 
-    public override string Title(Session session) => _guide ? "How to" : "Keys on the face of the panel";
+    public override string Title(Session session) => At switch
+    {
+        Told.Page => $"Keys here, on: {from!.Title(session)}",
+        Told.Face => "Keys on the face of the panel",
+        _ => "How to",
+    };
 
     public override string Detail(Session session, int chosen) => session.Message.Length > 0
         ? session.Message
-        : $"Never connect two supplies; work de-energised. No substitute for the code in force. ← → turns to {(_guide ? "the keys" : "how things are done")}.";
+        : $"Never connect two supplies; work de-energised. No substitute for the code in force. ← → turns to {WordsOf(Kinds[(_at + 1) % Kinds.Length])}.";
 
     public override void Turn(Session session, int by)
     {
-        _guide = !_guide;
+        _at = (_at + by + Kinds.Length) % Kinds.Length;
         Place = PagePlace.Start;
         session.Say("");
     }
+
+    private Told At => Kinds[_at];
+
+    private ImmutableArray<Told> Kinds => _ofPage.IsEmpty ? [Told.Face, Told.Guide] : [Told.Page, Told.Face, Told.Guide];
+
+    private string WordsOf(Told told) => told switch
+    {
+        Told.Page => "the keys of the page",
+        Told.Face => _ofPage.IsEmpty ? "the keys" : "the keys of the face",
+        _ => "how things are done",
+    };
 
     private static IEnumerable<PageRow> GuideRows(int columns) => Guide.Tasks.SelectMany(task => Wrapped
         .Of(task.How.Replace("`", "", StringComparison.Ordinal), columns - TaskColumns)
         .Select((line, at) => new PageRow([new TextRun(DisplayText.Fit(at == 0 ? task.Task : "", TaskColumns), Tone.Strong), new TextRun(line)])));
 
-    public override ImmutableArray<PageRow> Rows(Session session, int columns)
+    public override ImmutableArray<PageRow> Rows(Session session, int columns) => At switch
     {
-        if (_guide) return [.. GuideRows(columns)];
+        Told.Page => [.. _ofPage.SelectMany(command => KeyRows(command, columns))],
+        Told.Face => FaceRows(columns),
+        _ => [.. GuideRows(columns)],
+    };
+
+    private static IEnumerable<PageRow> KeyRows(EditorCommand command, int columns) => Wrapped
+        .Of(command.Title, columns - KeyColumns - 1)
+        .Select((line, at) => new PageRow([new TextRun(DisplayText.Fit(at == 0 ? command.KeyName : "", KeyColumns + 1), Tone.Strong), new TextRun(line)]));
+
+    private static ImmutableArray<PageRow> FaceRows(int columns)
+    {
         var half = columns / 2;
         var entries = CommandBook.All
             .Where(command => (command.Modes & OnTheFace) != 0)
-            .Select(command => DisplayText.Fit($"{DisplayText.Fit(command.KeyName, 6)} {command.Title}", half - 1)).ToList();
+            .Select(command => DisplayText.Fit($"{DisplayText.Fit(command.KeyName, KeyColumns)} {command.Title}", half - 1)).ToList();
         var rows = (entries.Count + 1) / 2;
         return
         [

@@ -31,7 +31,19 @@ internal abstract class Page
     public virtual bool LeavesFigures => false;
 
     /// <summary>Takes text that was pasted as one piece; why it cannot, or nothing on success.</summary>
-    public virtual string? Paste(Session session, string text) => "Nothing can be pasted on this page";
+    public virtual string? Paste(IEditor editor, string text) => "Nothing can be pasted on this page";
+
+    /// <summary>A form that was opened from here has been taken: with Enter, or with Tab to go on to the next.</summary>
+    public virtual void FormTaken(IEditor editor, bool goesOn)
+    {
+        if (!goesOn) return;
+        var row = Place.Chosen;
+        editor.WalkPage(1);
+        if (Place.Chosen != row) editor.ChooseRow();
+    }
+
+    /// <summary>A click so many columns from the left; whether it was elsewhere than the cursor.</summary>
+    public virtual bool PointAt(int x) => false;
 
     /// <summary>What has been typed to narrow the rows down.</summary>
     public string Typed { get; set; } = "";

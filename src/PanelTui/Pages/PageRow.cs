@@ -14,5 +14,8 @@ internal sealed record PageRow(ImmutableArray<TextRun> Runs, Action<IEditor>? En
     {
     }
 
+    /// <summary>Which of the runs is the cursor while the row is chosen; nothing for all of them.</summary>
+    public int? Cell { get; init; }
+
     public bool CanBeChosen => Enter is not null;
 }

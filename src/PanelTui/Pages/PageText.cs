@@ -38,6 +38,6 @@ internal static class PageText
 
     private static ImmutableArray<TextRun> Row(PageRow row, bool isChosen) =>
         isChosen
-            ? [new TextRun("> "), .. row.Runs.Select(run => run with { Tone = Tone.Cursor })]
+            ? [new TextRun("> "), .. row.Runs.Select((run, at) => row.Cell is null || row.Cell == at ? run with { Tone = Tone.Cursor } : run)]
             : [new TextRun("  "), .. row.Runs];
 }

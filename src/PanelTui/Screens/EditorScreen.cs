@@ -51,7 +51,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _figures.Released += (_, row) => ClickFigure(row);
         _desk.Changed += Refresh;
         _desk.Closed += EndForm;
-        _desk.WantsNext += OpenBelow;
+        _desk.Taken += goesOn => Page?.FormTaken(this, goesOn);
         _face.TextPasted += Paste;
         foreach (var question in questions.IsDefault ? [] : questions) _pages.Open(question);
         _face.SetFocus();
@@ -98,12 +98,9 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public void ChooseRow() => _pages.Chosen?.Enter!(this);
 
-    public void CopyText(string text)
-    {
-        var lines = text.Split('\n');
-        var sent = App?.Driver?.Clipboard?.TrySetClipboardData(string.Join('\n', lines.Select(line => DisplayText.Clean(line)))) ?? false;
-        Session.Say(sent ? $"Sent to the terminal's clipboard: {lines[0]}{(lines.Length > 1 ? " …" : "")}" : "This terminal has no clipboard");
-    }
+    public void CopyText(string text) => Clipboard.Send(App, Session, [.. text.Split('\n').Select(line => DisplayText.Clean(line))]);
+
+    public void CopyTable(ImmutableArray<ImmutableArray<string>> rows) => Clipboard.Send(App, Session, [.. rows.Select(SpreadsheetText.Line)]);
 
     public void Enter(EditorMode mode)
     {
@@ -207,18 +204,9 @@ internal sealed class EditorScreen : Runnable, IEditor
         _face.SetFocus();
     }
 
-    /// <summary>Opens the form of the row below, unless there is none.</summary>
-    private void OpenBelow()
-    {
-        if (Page is not { } page) return;
-        var row = page.Place.Chosen;
-        WalkPage(1);
-        if (page.Place.Chosen != row) ChooseRow();
-    }
-
     private void Paste(string text)
     {
-        var refusal = Page is { } page ? page.Paste(Session, text) : "Rows of a spreadsheet are pasted on a page of entries: a, then b for breakers";
+        var refusal = Page is { } page ? page.Paste(this, text) : "Rows of a spreadsheet are pasted on the table of breakers: T opens it";
         if (refusal is not null) Session.Say(refusal);
     }
 
@@ -244,7 +232,8 @@ internal sealed class EditorScreen : Runnable, IEditor
     private void ClickRow(int x, int y)
     {
         if (Mode != EditorMode.Page) return;
-        if (!_pages.Choose(y - 1)) ChooseRow();
+        var isElsewhere = Page!.PointAt(x - PageText.Margin);
+        if (!_pages.Choose(y - 1) && !isElsewhere) ChooseRow();
         Refresh();
     }
 }

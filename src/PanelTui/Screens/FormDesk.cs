@@ -18,7 +18,7 @@ internal sealed class FormDesk
         View.Sent += (form, texts) => Send(form, texts, goesOn: false);
         View.SentOn += (form, texts) => Send(form, texts, goesOn: true);
         View.Refused += Refuse;
-        View.GivenUp += () => End("", goesOn: false);
+        View.GivenUp += () => End("");
         View.Touched += (form, texts) =>
         {
             _refusal = null;
@@ -33,8 +33,8 @@ internal sealed class FormDesk
     /// <summary>The form is no longer there.</summary>
     public event Action? Closed;
 
-    /// <summary>The form was taken, and the next one is wanted.</summary>
-    public event Action? WantsNext;
+    /// <summary>The form was taken: with Tab the next one is wanted.</summary>
+    public event Action<bool>? Taken;
 
     public FormView View { get; } = new();
 
@@ -53,8 +53,14 @@ internal sealed class FormDesk
 
     private void Send(Form form, ImmutableArray<string> texts, bool goesOn)
     {
-        if (form.Send(_session, texts) is { } refusal) Refuse(refusal);
-        else End(_session.Message, goesOn);
+        if (form.Send(_session, texts) is { } refusal)
+        {
+            Refuse(refusal);
+            return;
+        }
+
+        End(_session.Message);
+        Taken?.Invoke(goesOn);
     }
 
     private void Refuse(FormRefusal refusal)
@@ -64,13 +70,12 @@ internal sealed class FormDesk
         Changed?.Invoke();
     }
 
-    private void End(string message, bool goesOn)
+    private void End(string message)
     {
         View.Close();
         _open = null;
         Closed?.Invoke();
         _session.EndPreview();
         _session.Say(message);
-        if (goesOn) WantsNext?.Invoke();
     }
 }

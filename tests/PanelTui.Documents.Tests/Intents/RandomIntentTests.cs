@@ -35,7 +35,7 @@ public class RandomIntentTests
     private static Intended Any(Snapshot snapshot, Dice dice)
     {
         var circuit = dice.Next(6);
-        return dice.Next(9) switch
+        return dice.Next(12) switch
         {
             0 => AddCircuit.In(snapshot, NewCircuit.Of(Space(dice), "20 A", dice.Any(["Bench", "Fan: north", "no"]))),
             1 => RemoveCircuit.In(snapshot, circuit),
@@ -45,6 +45,9 @@ public class RandomIntentTests
             5 => RemoveLoad.In(snapshot, circuit, dice.Next(2)),
             6 => AddScenario.In(snapshot, dice.Any(["Night", "Dawn", "Storm"])),
             7 => RemoveScenario.In(snapshot, dice.Next(3)),
+            8 => CopyScenario.In(snapshot, dice.Next(3)),
+            9 => CopyLoad.In(snapshot, circuit, dice.Next(2)),
+            10 => RemoveCircuits.In(snapshot, [circuit, dice.Next(6)]),
             _ => Field(snapshot, dice),
         };
     }

@@ -119,6 +119,35 @@ public class FieldPagesTests
     }
 
     [Fact]
+    public void A_scenario_is_copied_with_all_that_it_says_and_a_name_of_its_own()
+    {
+        using var editor = new OpenEditor(Shed.Text.Replace("{name: Night, running: all}", "{name: Night, running: [lights, pump], except: [lights], starting: pump}", StringComparison.Ordinal));
+        editor.Press(Key.A, Key.N, Key.CursorDown, Key.C, Key.C);
+        editor.Session.Now.Source.Text.ShouldContain("- {name: Night 2, running: [lights, pump], except: [lights], starting: pump}");
+        editor.Session.Schedule.Scenarios.Select(scenario => scenario.Name).ShouldBe(["Night", "Night 3", "Night 2"]);
+    }
+
+    [Fact]
+    public void Scenarios_are_copied_to_another_schedule_with_all_that_they_say()
+    {
+        var text = Shed.Text.Replace("{name: Night, running: all}", "{name: Night, running: [lights, pump], starting: pump}", StringComparison.Ordinal);
+        using var editor = new OpenEditor(text, 120, 40);
+        editor.Press(Key.A, Key.N, Key.C.WithShift).Copied.ShouldBe(["name\trunning\tstarting\nNight\tlights, pump\tpump"]);
+        editor.Press(Key.Delete).Paste($"{editor.Copied[0]}\nStorm\t\t");
+        editor.Screen.ShouldContain("Night                running lights, pump, starting pump");
+        editor.Screen.ShouldContain("Storm                running all");
+    }
+
+    [Fact]
+    public void A_load_is_copied_with_all_that_it_says()
+    {
+        using var editor = new OpenEditor();
+        editor.GoTo("2").Press(Key.L, Key.C).Session.Now.Source.Text.ShouldContain("loads: [{kind: motor, rating: 1 hp, running: 1100 W}, {kind: motor, rating: 1 hp, running: 1100 W}]");
+        editor.Press(Key.C.WithShift).Copied.ShouldBe(["kind\trating\trunning\nmotor\t1 hp\t1100 W\nmotor\t1 hp\t1100 W"]);
+        editor.Press(Key.U).Session.Now.Source.Text.ShouldBe(Shed.Text);
+    }
+
+    [Fact]
     public void A_finding_is_accepted_for_a_reason()
     {
         using var editor = new OpenEditor();

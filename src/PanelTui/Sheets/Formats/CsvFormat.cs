@@ -5,9 +5,6 @@ namespace PanelTui.Sheets.Formats;
 /// <summary>A sheet's records as RFC 4180 says; the deference is the last record.</summary>
 internal static class CsvFormat
 {
-    /// <summary>What makes a spreadsheet take a text for a formula, in plain and in wide letters (CWE-1236).</summary>
-    private const string Formula = "=+-@＝＋－＠";
-
     /// <summary>Nothing for a sheet without records.</summary>
     public static string? Of(Sheet sheet)
     {
@@ -26,9 +23,7 @@ internal static class CsvFormat
     private static string Of(Cell cell)
     {
         if (cell.IsNumber) return cell.Text;
-        var text = DisplayText.Clean(cell.Text);
-        var first = text.AsSpan().TrimStart();
-        if (!first.IsEmpty && Formula.Contains(first[0], StringComparison.Ordinal)) text = $"'{text}";
+        var text = SpreadsheetText.NoFormula(DisplayText.Clean(cell.Text));
         return text.AsSpan().IndexOfAny(",\"") >= 0 || text != text.Trim() ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
     }
 }
