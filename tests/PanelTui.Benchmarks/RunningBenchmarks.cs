@@ -24,7 +24,7 @@ public class RunningBenchmarks
     public Shedding Shed() => Shedding.Of(Scenario(), _schedule);
 
     [Benchmark(Description = "72 hours, sun and grid charging that swings by 1 %")]
-    public EnergyCourse? Course() => EnergyCourse.Of(_schedule, new Watts(1400), Percent.Whole);
+    public EnergyCourse? Course() => EnergyCourse.Of(_schedule, PerLeg.Of(PanelSystem.SplitPhase, _ => new Watts(700)), Percent.Whole);
 
     private static Schedule Full() => new()
     {
