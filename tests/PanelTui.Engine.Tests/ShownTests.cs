@@ -5,6 +5,14 @@ namespace PanelTui.Engine.Tests;
 /// <summary>How figures are written in sentences.</summary>
 public class ShownTests
 {
+    /// <summary>3750 Wh over 1363.3 W are 2.7506 h: 2.8 h would promise what is not there.</summary>
+    [Theory]
+    [InlineData(2.7506, "2.7 h")]
+    [InlineData(2.8, "2.8 h")]
+    [InlineData(2.799999, "2.7 h")]
+    public void Hours_that_are_left_are_rounded_down(double hours, string shown) =>
+        Shown.RoundedDown((decimal)hours, 1, "h").ShouldBe(shown);
+
     [Theory]
     [InlineData(1, 3, "1/3 hp")]
     [InlineData(1, 2, "1/2 hp")]

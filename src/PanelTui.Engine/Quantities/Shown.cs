@@ -28,6 +28,10 @@ public static class Shown
         return Exactly(decimal.Round(value, 4) == value ? value : Math.Round(value, places, MidpointRounding.AwayFromZero), unit);
     }
 
+    /// <summary>Rounded down to so many decimals: for what is left of something, such as hours, of which less is promised than there is.</summary>
+    public static string RoundedDown(decimal value, int decimals, string unit = "") =>
+        Rounded(Math.Round(value, decimals, MidpointRounding.ToNegativeInfinity), decimals, unit);
+
     /// <summary>Rounded half up to so many decimals, for showing only.</summary>
     public static string Rounded(decimal value, int decimals, string unit = "")
     {

@@ -13,34 +13,27 @@ public sealed record Shedding(ImmutableArray<Circuit> Shed, ScenarioRun Left)
     public bool Fits => IsWithin(Left);
 
     /// <summary>
-    /// The lowest `priority` goes first, then circuits without a number; of equals the one that takes most off the limit that is
-    /// passed furthest. A circuit that takes nothing off it stays, whatever its number.
+    /// In the order of <see cref="SheddingOrder"/>, each time against the limit that is passed furthest. A circuit that takes nothing
+    /// off it stays, whatever its number, unless its handle is tied to one that goes.
     /// </summary>
     public static Shedding Of(ScenarioRun run, Schedule schedule)
     {
+        var order = new SheddingOrder(schedule.Circuits);
         var shed = ImmutableArray.CreateBuilder<Circuit>();
         var left = run.Loads;
         for (var binding = run.Binding; binding is { Ok: false }; binding = ScenarioRun.BindingOf(ScenarioRun.BoundsOf(left, schedule)))
         {
-            if (Next(left, binding) is not { } next)
+            var passed = binding;
+            var next = order.Next(left, load => On(load, passed));
+            if (next.IsEmpty)
                 break;
-            shed.Add(next);
-            left = left.RemoveAll(load => load.Circuit.Ordinal == next.Ordinal);
+            shed.AddRange(next);
+            left = left.RemoveAll(load => next.Any(circuit => circuit.Ordinal == load.Circuit.Ordinal));
         }
         return new Shedding(shed.ToImmutable(), shed.Count == 0 ? run : run.Without(shed, schedule));
     }
 
     private static bool IsWithin(ScenarioRun run) => run.Binding?.Ok ?? true;
-
-    private static Circuit? Next(ImmutableArray<PlacedLoad> loads, SourceBound passed) => loads
-        .GroupBy(load => load.Circuit.Ordinal)
-        .Select(own => (own.First().Circuit, Takes: own.Sum(load => On(load, passed))))
-        .Where(one => one.Takes > 0)
-        .OrderBy(one => one.Circuit.Priority ?? int.MaxValue)
-        .ThenByDescending(one => one.Takes)
-        .ThenBy(one => one.Circuit.Ordinal)
-        .Select(one => one.Circuit)
-        .FirstOrDefault();
 
     /// <summary>What a load puts on the leg that the passed limit is about, or on all of them, in watts.</summary>
     private static decimal On(PlacedLoad load, SourceBound passed) => passed.Leg is { } leg

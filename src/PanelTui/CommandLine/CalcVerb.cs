@@ -65,7 +65,7 @@ internal sealed class CalcVerb : Verb
         {
             var known = assessment.Figures;
             return streams.Refuse(
-                $"paneltui: there is no figure {figure} here{DidYouMean.Hint(figure, known)}. The figures are {string.Join(", ", known)}.");
+                $"paneltui: there is no figure {figure} here{DidYouMean.Ending(figure, known)} The figures are {string.Join(", ", known)}.");
         }
 
         foreach (var line in DerivationText.Of(derivation)) streams.Out.WriteLine(line);

@@ -42,7 +42,7 @@ internal sealed class PrintRun(Streams streams)
     };
 
     private static string Unknown(string what, string word, string[] known) =>
-        $"paneltui: there is no {what} {word}{DidYouMean.Hint(word, known)} There is {string.Join(", ", known)}.";
+        $"paneltui: there is no {what} {word}{DidYouMean.Ending(word, known)} There is {string.Join(", ", known)}.";
 
     private int One(PrintOrder order, Assessment assessment, SheetChoices choices)
     {

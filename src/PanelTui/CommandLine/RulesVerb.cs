@@ -41,8 +41,8 @@ internal sealed class RulesVerb : Verb
     {
         if (name is not null && RuleBook.Find(name) is null)
         {
-            var hint = DidYouMean.Hint(name, RuleBook.All.Select(rule => rule.Name));
-            return streams.Refuse($"paneltui: there is no rule {name}{hint} `paneltui rules` lists them.");
+            var ending = DidYouMean.Ending(name, RuleBook.All.Select(rule => rule.Name));
+            return streams.Refuse($"paneltui: there is no rule {name}{ending} `paneltui rules` lists them.");
         }
 
         foreach (var line in name is null ? RuleText.List() : RuleText.Of(RuleBook.Find(name)!)) streams.Out.WriteLine(line);

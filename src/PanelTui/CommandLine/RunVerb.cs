@@ -72,7 +72,7 @@ internal sealed class RunVerb : Verb
         if (chosen is null)
         {
             var known = runs.Select(run => run.Name).ToList();
-            return streams.Refuse($"paneltui: there is no scenario {name}{DidYouMean.Hint(name!, known)} The file has {string.Join(", ", known)}.");
+            return streams.Refuse($"paneltui: there is no scenario {name}{DidYouMean.Ending(name!, known)} The file has {string.Join(", ", known)}.");
         }
 
         if (form.Json) streams.Out.WriteLine(ScenarioJson.Of(assessment, name is null ? runs : [chosen], asked));

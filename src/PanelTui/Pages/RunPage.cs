@@ -24,13 +24,15 @@ internal sealed class RunPage : Page
     public override ImmutableArray<EditorCommand> Commands =>
     [
         new PageCommand("Space", "Switch the circuit off or on, as a trial", (editor, _) => editor.ChooseRow(), Key.Space) { Word = "switch" },
-        new PageCommand("i", "What can start", (editor, _) => Show(editor, "What can start", Starts), Key.I) { Word = "start" },
-        new PageCommand("e", "How long it lasts", (editor, _) => Show(editor, "How long it lasts", Endurance), Key.E) { Word = "hours" },
-        new PageCommand("o", "What if one unit stops", (editor, _) => Show(editor, "What if one unit stops", OneAlone), Key.O) { Word = "one unit" },
-        new PageCommand("n", "Neutral and bond", (editor, _) => Show(editor, "Neutral and bond", (session, _) => NeutralRows.Of(session.Schedule)), Key.N)
-        {
-            Word = "neutral",
-        },
+        .. Views,
+    ];
+
+    private ImmutableArray<EditorCommand> Views =>
+    [
+        View("i", "What can start", "start", Starts, Key.I),
+        View("e", "How long it lasts", "hours", Endurance, Key.E),
+        View("o", "What if one unit stops", "one unit", OneAlone, Key.O),
+        View("n", "Neutral and bond", "neutral", (session, _) => NeutralRows.Of(session.Schedule), Key.N),
     ];
 
     public override string Title(Session session) => $"On standby: {_trial.Called(session)}";
@@ -61,10 +63,17 @@ internal sealed class RunPage : Page
     private Made Make(Session session, ScenarioRun run, int columns) => new(
         [.. LiveRows.Of(run, session.Schedule, columns).Select(Line), PageRow.Gap],
         [
-            .. RunningRows.Remarks(run, session.Schedule).SelectMany(line => Wrapped.Of(line, columns).Select(part => new PageRow(part, ToneOf(line)))),
+            .. Remarks(session, run, columns),
             .. session.Schedule.Circuits.Where(circuit => !circuit.IsSpare).OrderBy(circuit => circuit.Space)
                 .Select(circuit => Row(session, run, circuit, columns)),
         ]);
+
+    private static ImmutableArray<PageRow> Remarks(Session session, ScenarioRun run, int columns) =>
+        [.. RunningRows.Remarks(run, session.Schedule).SelectMany(line => Wrapped.Of(line, columns).Select(part => new PageRow(part, ToneOf(line))))];
+
+    /// <summary>The chosen circuit stays chosen where remarks above it come or go.</summary>
+    private void Follow(int before, int after) =>
+        Place = new PagePlace(Math.Max(0, Place.Top + Math.Min(0, after - before)), Place.Chosen + after - before);
 
     private static PageRow Line(string line) => new(line, ToneOf(line));
 
@@ -74,7 +83,7 @@ internal sealed class RunPage : Page
             : Tone.Plain;
 
     private static IEnumerable<string> Starts(Session session, ScenarioRun run) =>
-        StartRows.Of(run, new StandbySurge(session.Schedule.Source, session.Schedule.Panel.System));
+        StartRows.Of(run, session.Schedule);
 
     private static IEnumerable<string> Endurance(Session session, ScenarioRun run) => EnduranceRows.Of(run, session.Schedule, RunRequest.Usual);
 
@@ -99,13 +108,26 @@ internal sealed class RunPage : Page
             isOn ? Tone.Plain : Tone.Faint,
             editor =>
             {
-                _trial.Switch(circuit);
-                editor.Session.Say("");
+                var together = _trial.Switch(editor.Session, circuit);
+                Follow(Remarks(session, run, columns).Length, Remarks(session, _trial.Run(session), columns).Length);
+                editor.Session.Say(together.Length > 1 ? $"Their handles are tied, so they go together: {RunningRows.Names(together)}." : "");
             });
     }
 
-    private void Show(IEditor editor, string what, Func<Session, ScenarioRun, IEnumerable<string>> lines) =>
-        editor.Open(new LinesPage($"{what}: {_trial.Called(editor.Session)}", session => lines(session, _trial.Run(session))));
+    /// <summary>From one view to the next the way back stays one Esc long.</summary>
+    private PageCommand View(string key, string what, string word, Func<Session, ScenarioRun, IEnumerable<string>> lines, Key pressed) => new(
+        key,
+        what,
+        (editor, page) =>
+        {
+            if (page is RunView) editor.ClosePage();
+            editor.Open(new RunView(
+                session => $"{what}: {_trial.Called(session)}", session => lines(session, _trial.Run(session)), Views, by => Turn(editor.Session, by)));
+        },
+        pressed)
+    {
+        Word = word,
+    };
 
     private sealed record Made(ImmutableArray<PageRow> Pinned, ImmutableArray<PageRow> Rows);
 }

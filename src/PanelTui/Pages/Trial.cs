@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Running;
 
@@ -25,10 +27,19 @@ internal sealed class Trial
         Version++;
     }
 
-    public void Switch(Circuit circuit)
+    /// <summary>Circuits whose handles are tied go the same way.</summary>
+    /// <returns>What was said to be switched, the circuit first.</returns>
+    public ImmutableArray<Circuit> Switch(Session session, Circuit circuit)
     {
-        if (!_switched.Remove(circuit.Ordinal)) _switched.Add(circuit.Ordinal);
+        var on = Run(session).Circuits.Select(one => one.Ordinal).ToHashSet();
+        var together = HandleTie.Moves(circuit, session.Schedule.Circuits);
+        foreach (var one in together.Where(one => on.Contains(one.Ordinal) == on.Contains(circuit.Ordinal)))
+        {
+            if (!_switched.Remove(one.Ordinal)) _switched.Add(one.Ordinal);
+        }
+
         Version++;
+        return together;
     }
 
     public ScenarioRun Run(Session session)

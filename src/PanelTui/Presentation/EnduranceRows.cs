@@ -36,7 +36,7 @@ internal static class EnduranceRows
 
         string From(Percent state)
         {
-            var hours = battery.HoursToReserve(state, run.Average) is { } known ? Shown.Rounded(known.Value, 1, "h") : "over a year";
+            var hours = battery.HoursToReserve(state, run.Average) is { } known ? Figure.Of(known) : "over a year";
             return state == Percent.Whole ? $"{hours} from full" : $"{hours} from {state}";
         }
     }
@@ -79,7 +79,7 @@ internal static class EnduranceRows
 
     private static string Missed(EnergyCourse course)
     {
-        var without = course.FirstMissed is { } at ? $", first after {Shown.Rounded(at.Value, 1, "h")}" : "";
+        var without = course.FirstMissed is { } at ? $", first after {Figure.Of(at)}" : "";
         return $"missed {Kwh(course.Total.Missed.Value)}{without}; lowest {Figure.Of(course.Lowest)}, at the end {Figure.Of(course.Hours[^1].End)}";
     }
 

@@ -15,6 +15,9 @@ internal static class Figure
 
     public static string Of(Percent share) => Shown.Rounded(share.Value, 1, "%");
 
+    /// <summary>Hours that are left, to a tenth and never more than there are.</summary>
+    public static string Of(Hours left) => Shown.RoundedDown(left.Value, 1, "h");
+
     /// <summary>A device's rating, as on its handle.</summary>
     public static string Rating(Amperes? rating) => rating is { } known ? $"{known}" : "not stated";
 

@@ -49,7 +49,7 @@ internal static class LiveRows
         yield return Starts(run.Starts);
         if (schedule.Source?.Battery is { } battery)
         {
-            var hours = run.ToReserve is { } known ? Shown.Rounded(known.Value, 1, "h") : "over a year";
+            var hours = run.ToReserve is { } known ? Figure.Of(known) : "over a year";
             yield return $"Lasts {hours} to {battery.Reserve}, nothing charging ({Figure.Of(run.Average)}).";
         }
 

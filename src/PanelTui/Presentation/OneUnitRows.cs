@@ -10,7 +10,7 @@ internal static class OneUnitRows
     {
         foreach (var dark in one.ByLeg)
         {
-            foreach (var line in Wrapped.Of($"Unit {dark.Leg} stops: dark are {Listed(dark.Dark)}; at 240 V stand still {Listed(dark.Between)}.", 78))
+            foreach (var line in Wrapped.Of($"Unit {dark.Leg} stops. Dark: {Listed(dark.Dark)}. Standing still at 240 V: {Listed(dark.Between)}.", 78))
                 yield return line;
         }
 
@@ -19,5 +19,5 @@ internal static class OneUnitRows
         foreach (var line in RunningRows.Of(one.Alone, one.Schedule)) yield return $"  {line}";
     }
 
-    private static string Listed(IReadOnlyCollection<Circuit> circuits) => circuits.Count == 0 ? "none" : RunningRows.Names(circuits);
+    private static string Listed(IReadOnlyCollection<Circuit> circuits) => circuits.Count == 0 ? "nothing that runs" : RunningRows.Names(circuits);
 }

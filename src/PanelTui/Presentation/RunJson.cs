@@ -51,6 +51,15 @@ internal static class RunJson
         else json.WriteNull("ok");
     }
 
+    /// <summary>The same start with the rest off, and which others to have off for it beside the rest.</summary>
+    public static void WriteRelief(Utf8JsonWriter json, StartRelief relief)
+    {
+        json.WriteStartObject("alone");
+        WriteMoment(json, relief.Alone);
+        json.WriteEndObject();
+        WriteCircuits(json, "off_first", relief.Off);
+    }
+
     public static void WriteBounds(Utf8JsonWriter json, ScenarioRun run)
     {
         json.WriteStartArray("limits");

@@ -15,7 +15,7 @@ internal sealed class RunText(Assessment assessment, ScenarioRun run, RunRequest
     [
         .. Title(),
         .. Section("What runs", RunningRows.Of(run, _schedule)),
-        .. Section("What can start", StartRows.Of(run, new StandbySurge(_schedule.Source, _schedule.Panel.System))),
+        .. Section("What can start", StartRows.Of(run, _schedule)),
         .. OneUnit.Of(run, _schedule) is { } one ? Section("What if one unit stops", OneUnitRows.Of(one)) : [],
         .. Section("How long it lasts", EnduranceRows.Of(run, _schedule, asked)),
         .. Section("Neutral and bond", NeutralRows.Of(_schedule)),

@@ -37,7 +37,7 @@ internal static class RunningRows
     public static IEnumerable<string> Nearest(ScenarioRun run) => run.Binding is not { } nearest
         ? ["No limit of the source is stated, so nothing is judged."]
         : nearest.Ok
-            ? [$"Nearest limit: {nearest.Called}: {Figure.Of(nearest.Share)} of it, {Amount(nearest.Spare, nearest.Unit)} left."]
+            ? [$"Nearest limit: {Left(nearest)}"]
             : [$"OVER {nearest.Called}: {Figure.Of(nearest.Share)} of it, {Amount(-nearest.Spare, nearest.Unit)} too much."];
 
     private static IEnumerable<string> Planned(ScenarioRun run) =>
@@ -67,10 +67,19 @@ internal static class RunningRows
         var shedding = Shedding.Of(run, schedule);
         if (shedding.Shed.IsEmpty) return ["Nothing is left to shed that would help."];
         var order = string.Join(", ", shedding.Shed.Select((circuit, index) =>
-            $"{Shown.Exactly(index + 1)}. {Clean(circuit)} ({(circuit.Priority is { } turn ? $"priority {Shown.Exactly(turn)}" : "no priority")})"));
-        var then = shedding.Fits ? $"Then {Nearest(shedding.Left).First()}" : "Even then it does not fit.";
-        return Wrapped.Of($"Shed in this order: {order}. {then}", 78);
+            $"{(shedding.Shed.Length > 1 ? $"{Shown.Exactly(index + 1)}. " : "")}{Clean(circuit)} ({(circuit.Priority is { } turn ? $"priority {Shown.Exactly(turn)}" : "no priority")})"));
+        var then = shedding switch
+        {
+            { Fits: false } => "Even then it does not fit.",
+            { Left.Binding: { } nearest } => $"Then the nearest limit is {Left(nearest)}",
+            _ => "",
+        };
+        return Wrapped.Of($"Shed{(shedding.Shed.Length > 1 ? " in this order" : "")}: {order}. {then}".TrimEnd(), 78);
     }
+
+    /// <summary>`leg A, continuous power: 68.0 % of it, 1600 W left.`</summary>
+    private static string Left(SourceBound nearest) =>
+        $"{nearest.Called}: {Figure.Of(nearest.Share)} of it, {Amount(nearest.Spare, nearest.Unit)} left.";
 
     public static string Names(IEnumerable<Circuit> circuits) =>
         string.Join(", ", circuits.DistinctBy(circuit => circuit.Ordinal).Select(Clean));

@@ -4,6 +4,7 @@ using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 using PanelTui.Engine.Running.Endurance;
+using PanelTui.Engine.Running.Starting;
 
 namespace PanelTui.Presentation;
 
@@ -40,6 +41,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         {
             json.WriteStartObject();
             RunJson.WriteFields(json, moment);
+            RunJson.WriteRelief(json, StartRelief.Of(moment, run, _schedule));
             json.WriteEndObject();
         }
 
@@ -120,6 +122,7 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         if (verdict.IsSeparatelyDerived is { } derived) json.WriteBoolean("separately_derived", derived);
         else json.WriteNull("separately_derived");
         json.WriteString("standing", StandingOf(verdict.Standing));
+        json.WriteBoolean("standing_inferred", verdict.IsInferred);
         json.WriteString("sign", verdict.Sign);
         json.WriteEndObject();
     }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
 
 namespace PanelTui.Presentation;
@@ -19,7 +18,7 @@ internal static class ScenarioTable
                 Figure.Of(run.Running),
                 run.Binding is { } nearest ? $"{(nearest.Ok ? "" : "! ")}{Figure.Of(nearest.Share)}" : "-",
                 Start(run),
-                run.ToReserve is { } hours ? Shown.Rounded(hours.Value, 1, "h") : "-");
+                run.ToReserve is { } hours ? Figure.Of(hours) : "-");
         }
     }
 

@@ -1,5 +1,6 @@
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Running;
 using PanelTui.Engine.Running.Starting;
 
 namespace PanelTui.Presentation;
@@ -14,13 +15,18 @@ internal sealed record StandbySurge(StandbySource? Source, PanelSystem System)
             var surge = SurgeLimit.Of(Source, System);
             return surge.Worth switch
             {
-                SurgeWorth.NotStated => "No surge is stated: starts are held against continuous power.",
-                SurgeWorth.WithoutTime => "A surge without its time (surge_time) is worth nothing: held against continuous power.",
-                SurgeWorth.TooShort => $"A surge of {Source!.SurgeTime} is over before a motor runs (0.3 to 1 s): it is not counted.",
+                SurgeWorth.NotStated => $"No surge is stated: {Otherwise}",
+                SurgeWorth.WithoutTime => $"A surge without its time (surge_time) is worth nothing: {Otherwise}",
+                SurgeWorth.TooShort => $"A surge of {Source!.SurgeTime} is over before a motor runs (0.3 to 1 s) and not counted: {Otherwise}",
                 _ => $"Surge for {Source!.SurgeTime}: {Parts(surge)}.",
             };
         }
     }
+
+    /// <summary>What is left to judge a start by.</summary>
+    private string Otherwise => SourceLimit.Of(Source, System) is { PerLeg: null, InAll: null }
+        ? "no start is to be told."
+        : "a start within continuous power needs none, one above it is not to be told.";
 
     private static string Parts(SurgeLimit surge) => string.Join(
         ", ",

@@ -36,7 +36,7 @@ internal static class CourseChart
         var top = y + 20;
         Frame(sketch, top, course.Reserve);
         Steps(sketch, top, course);
-        var without = course.FirstMissed is { } at ? $"loads go without after {Shown.Rounded(at.Value, 1, "h")}" : "no hour goes without";
+        var without = course.FirstMissed is { } at ? $"loads go without after {Figure.Of(at)}" : "no hour goes without";
         sketch.Text(Left, top + High + 22, $"Average load {Figure.Of(run.Average)}; lowest charge {Figure.Of(course.Lowest)}; {without}.", 8.5, room: Wide);
         return top + High + 34;
     }

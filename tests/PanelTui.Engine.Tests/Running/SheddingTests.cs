@@ -86,6 +86,16 @@ public class SheddingTests
         OneUnit.Of(Run(circuits), Schedule(Pair, circuits))!.Shared.Single().Circuits.Length.ShouldBe(2);
     }
 
+    /// <summary>Common practice, no source: the handles of one tie go down together, so the other half is off, too.</summary>
+    [Fact]
+    public void Circuits_whose_handles_are_tied_are_shed_together_at_the_turn_of_the_last_of_them()
+    {
+        Circuit Half(int space, int? priority) => Sketch.OnePole(space, Sketch.Of(1200.W)) with { Multiwire = "bench", Tied = true, Priority = priority };
+        var shedding = Shed(Half(1, 1), Half(3, 3), Sketch.OnePole(5, Sketch.Of(3000.W)) with { Priority = 2 }, Sketch.OnePole(9, Sketch.Of(6000.W)));
+        shedding.Shed.Select(circuit => circuit.Space.Number).ShouldBe([5, 1, 3]);
+        shedding.Fits.ShouldBeTrue();
+    }
+
     [Fact]
     public void A_source_of_one_unit_has_no_other() =>
         OneUnit.Of(Run(), Schedule(Pair with { Arrangement = SourceArrangement.OneUnit }, [])).ShouldBeNull();

@@ -33,6 +33,42 @@ public class RunTests
         ran.Error.ShouldContain("did you mean Harvest night?");
     }
 
+    [Fact]
+    public void A_scenario_that_nothing_is_like_ends_its_sentence() =>
+        Ran.Of("run", Shed.Example("packing-shed"), "--scenario", "nope").Error.ShouldContain("there is no scenario nope. The file has Harvest night");
+
+    /// <summary>72 A x 240 V / 2 on each leg are 8.64 kVA of 10; 34.8 A x 120 V are 4.18 kVA of 4.5.</summary>
+    [Theory]
+    [InlineData("packing-shed", "Cold room condensing unit with the rest off: 8.64 kVA on A, within surge. For its start have off at least: Office receptacles, Scales and label printer")]
+    [InlineData("hillside-house", "Boiler and circulators with the rest off: 4.18 kVA on A, within surge. For its start have off at least:")]
+    [InlineData("lake-cabin", "Lake water pump even with the rest off: 5.18 kVA on A, BEYOND SURGE. A soft starter, or leave it off.")]
+    public void A_start_that_is_too_much_comes_with_what_it_asks_alone_and_a_way_out(string example, string words)
+    {
+        var page = Spaced(Ran.Of("run", Shed.Example(example)).Out);
+        page.ShouldContain(words);
+        page.ShouldNotContain("by itself");
+        page.ShouldNotContain("see the easiest order");
+    }
+
+    [Theory]
+    [InlineData("packing-shed", false)]
+    [InlineData("hillside-house", false)]
+    [InlineData("market-hall", true)]
+    public void Only_equipment_that_closes_by_itself_is_told_what_it_closes_on(string example, bool told) =>
+        Ran.Of("run", Shed.Example(example)).Out.Contains("All in one moment", StringComparison.Ordinal).ShouldBe(told);
+
+    [Fact]
+    public void Without_a_surge_a_start_is_within_continuous_power_or_above_it_and_not_to_be_told()
+    {
+        var text = Shed.Text.Replace("continuous_per_leg: 5 kW", "continuous_per_leg: 5 kW, surge_per_leg: 10 kW", StringComparison.Ordinal);
+        var within = Spaced(Ran.With(text, "run", "-").Out);
+        within.ShouldContain("A surge without its time (surge_time) is worth nothing: a start within continuous power needs none, one above it is not to be told.");
+        Spaced(Ran.With(text.Replace("running: 1100 W", "running: 1100 W, start: 2x", StringComparison.Ordinal), "run", "-").Out).ShouldContain("within continuous");
+        within.ShouldContain("above continuous");
+        within.ShouldContain("Well pump even with the rest off: 5.76 kVA on A, above continuous, so not to be told");
+        within.ShouldNotContain("held against");
+    }
+
     [Theory]
     [InlineData("--from", "120%")]
     [InlineData("--from", "full")]

@@ -51,7 +51,7 @@ public class RunPageTests
         editor.Press(Key.X, Key.CursorRight).Screen.ShouldContain("[ ]   3 Packing bench receptacles");
         editor.Press(Key.CursorDown, Key.CursorDown, Key.Space).Screen.ShouldContain("[x]   3 Packing bench receptacles");
         editor.Screen.ShouldContain("leg B     2530 of 5000 W");
-        editor.Screen.ShouldContain("Lasts 1.8 h to 25 %");
+        editor.Screen.ShouldContain("Lasts 1.7 h to 25 %");
     }
 
     [Fact]
@@ -68,6 +68,36 @@ public class RunPageTests
     {
         using var editor = new OpenEditor(File.ReadAllText(Shed.Example("packing-shed")).Replace("arrangement: split", "arrangement: in-phase", StringComparison.Ordinal));
         editor.Press(Key.X).Screen.ShouldContain("Cold room condensing unit           AB dead: no 240 V");
+    }
+
+    /// <summary>Common practice, no source: a tie moves both handles, so a shared neutral in phase is no less a danger with one half chosen.</summary>
+    [Fact]
+    public void Circuits_whose_handles_are_tied_switch_together_and_the_danger_goes_with_both_only()
+    {
+        var text = Shed.Text.Replace("arrangement: split", "arrangement: in-phase", StringComparison.Ordinal)
+            .Replace("name: Shed lights", "multiwire: bench\n    tied: yes\n    name: Shed lights", StringComparison.Ordinal)
+            .Replace("space: 3,", "space: 3, multiwire: bench, tied: yes,", StringComparison.Ordinal);
+        using var editor = new OpenEditor(text);
+        editor.Press(Key.X).Screen.ShouldContain("DANGER");
+        editor.Press(Key.Space).Screen.ShouldContain("[ ]   1 Shed lights");
+        editor.Screen.ShouldContain("[ ]   3 Bench receptacles");
+        editor.Screen.ShouldContain("Their handles are tied");
+        editor.Screen.ShouldNotContain("DANGER");
+        editor.Screen.ShouldContain("> [ ]   1 Shed lights");
+        editor.Press(Key.Space).Screen.ShouldContain("[x]   3 Bench receptacles");
+        editor.Screen.ShouldContain("DANGER");
+    }
+
+    [Fact]
+    public void From_one_view_the_keys_of_the_others_work_and_Esc_leads_back_to_the_circuits()
+    {
+        using var editor = Opened();
+        editor.Press(Key.X, Key.CursorRight, Key.I).Screen.ShouldContain("What can start: Harvest night");
+        editor.Press(Key.E).Screen.ShouldContain("How long it lasts: Harvest night");
+        editor.Press(Key.N).Screen.ShouldContain("Neutral and bond: Harvest night");
+        editor.Press(Key.CursorRight).Screen.ShouldContain("Neutral and bond: Sunday, nobody in");
+        editor.Press(Key.O).Screen.ShouldContain("What if one unit stops: Sunday, nobody in");
+        editor.Press(Key.Esc).Screen.ShouldContain("On standby: Sunday, nobody in");
     }
 
     [Fact]

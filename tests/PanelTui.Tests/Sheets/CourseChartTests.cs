@@ -12,7 +12,7 @@ public class CourseChartTests
         svg.ShouldContain("Harvest night: 72 hours from full at midnight, with the stated sun, grid and generator gone");
         svg.ShouldContain("Sunday, nobody in: 72 hours from full");
         svg.ShouldContain("reserve 25 %");
-        svg.ShouldContain("loads go without after 2.4 h");
+        svg.ShouldContain("loads go without after 2.3 h");
     }
 
     [Fact]

@@ -10,6 +10,9 @@ public static class DidYouMean
     public static string Hint(string found, IEnumerable<string> words) =>
         Closest(found, words) is { } word ? $"; did you mean {word}?" : "";
 
+    /// <summary>The end of a sentence, `; did you mean gfci?`, or the full stop where no word is near.</summary>
+    public static string Ending(string found, IEnumerable<string> words) => Hint(found, words) is { Length: > 0 } hint ? hint : ".";
+
     public static string? Closest(string found, IEnumerable<string> words)
     {
         if (found.Length is 0 or > Longest || !found.Any(char.IsLetter)) return null;

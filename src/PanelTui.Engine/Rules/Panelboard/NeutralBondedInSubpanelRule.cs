@@ -29,7 +29,9 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
         {
             yield return Found(
                 context,
-                "The neutral is bonded to ground in this panel, which a feeder supplies.");
+                NeutralVerdict.Of(context.Schedule) is { Standing: SourceStanding.OnlySystem, Bonds: NeutralBonds.Twice }
+                    ? "The neutral is bonded to ground in this panel, and at the source, too."
+                    : "The neutral is bonded to ground in this panel, which a feeder supplies.");
         }
     }
 

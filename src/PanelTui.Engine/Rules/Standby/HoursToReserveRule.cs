@@ -25,7 +25,7 @@ public sealed class HoursToReserveRule : CodeRule
             yield return Found(
                 context,
                 $"{shortest.Name} takes {Shown.Rounded(shortest.Average.Value, 0, "W")} on the average: from full to the reserve of "
-                + $"{battery.Reserve} in {Shown.Rounded(hours.Value, 1, "h")} with nothing that charges.");
+                + $"{battery.Reserve} in {Shown.RoundedDown(hours.Value, 1, "h")} with nothing that charges.");
         }
     }
 }

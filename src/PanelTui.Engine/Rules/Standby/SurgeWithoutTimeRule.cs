@@ -19,9 +19,9 @@ public sealed class SurgeWithoutTimeRule : CodeRule
     public override IEnumerable<Finding> Check(RuleContext context) =>
         SurgeLimit.Of(context.Schedule.Source, context.Panel.System).Worth switch
         {
-            SurgeWorth.WithoutTime => [Found(context, "A surge is stated without its time; starts are held against continuous power.")],
+            SurgeWorth.WithoutTime => [Found(context, "A surge is stated without its time; a start above continuous power is not to be told.")],
             SurgeWorth.TooShort => [Found(
-                context, $"The surge lasts {context.Schedule.Source!.SurgeTime}; starts are held against continuous power.")],
+                context, $"The surge lasts {context.Schedule.Source!.SurgeTime}; a start above continuous power is not to be told.")],
             _ => [],
         };
 }

@@ -71,7 +71,7 @@ public sealed record StartTable(
 
     /// <summary>
     /// Groups that start one after the other, the largest first and as many at once as the source carries: what a time delay or load
-    /// management would have to do. A group that is too much is one start that is too much by itself.
+    /// management would have to do. A group that is too much is one start that is too much beside what has no motor.
     /// </summary>
     public ImmutableArray<StartMoment> Stages
     {

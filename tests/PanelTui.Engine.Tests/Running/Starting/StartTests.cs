@@ -114,6 +114,35 @@ public class StartTests
         table.AtOnce.ShouldBe(2);
     }
 
+    /// <summary>6 x 12 A x 240 V / 2 are 8640 VA a leg: within 10,000 alone, and beside 1361 VA no more.</summary>
+    [Fact]
+    public void A_start_that_is_too_much_beside_the_others_is_told_alone_with_what_to_have_off_for_it()
+    {
+        Circuit[] circuits =
+        [
+            Sketch.TwoPole(1, Sketch.Of(2.Hp) with { Start = new Start.Times(6), Running = 1500.W }),
+            Sketch.OnePole(5, Sketch.Of(800.W)) with { Priority = 2 },
+            Sketch.OnePole(9, Sketch.Of(600.W)) with { Priority = 1 },
+            Sketch.OnePole(3, Sketch.Of(900.W)),
+        ];
+        var run = Run(Pair, circuits);
+        run.Starts.Worst!.Ok.ShouldBe(false);
+        var relief = StartRelief.Of(run.Starts.Worst, run, Sketch.Of(circuits) with { Source = Pair });
+        relief.Alone.AskedOn(Leg.A).ShouldBe(8640.VA);
+        relief.Alone.Ok.ShouldBe(true);
+        relief.Off.Select(circuit => circuit.Space.Number).ShouldBe([9]);
+    }
+
+    [Fact]
+    public void A_start_that_is_too_much_alone_has_nothing_to_have_off_for_it()
+    {
+        Circuit[] circuits = [Sketch.TwoPole(1, Sketch.Of(3.Hp) with { Start = new Start.Times(6) }), Sketch.OnePole(5, Sketch.Of(800.W))];
+        var run = Run(Pair, circuits);
+        var relief = StartRelief.Of(run.Starts.Worst!, run, Sketch.Of(circuits) with { Source = Pair });
+        relief.Alone.Ok.ShouldBe(false);
+        relief.Off.ShouldBeEmpty();
+    }
+
     [Fact]
     public void The_easiest_order_starts_the_largest_while_nothing_else_of_them_runs()
     {
