@@ -30,7 +30,7 @@ internal static class CheckReport
             yield return DisplayText.Clean($"    because: {because}");
         }
 
-        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(assessment)}";
+        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(snapshot)}";
     }
 
     /// <summary>`FILE:LINE:COLUMN: error: what was found and what was expected [code]`.</summary>

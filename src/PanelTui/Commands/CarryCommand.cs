@@ -16,6 +16,8 @@ internal sealed class CarryCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor) => editor.Session.Here is null ? $"Space {editor.Session.Cursor} is open: there is no breaker to carry" : null;
 
     public override void Run(IEditor editor) => editor.Session.Hold(editor.Session.Here!);

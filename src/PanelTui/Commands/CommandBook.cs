@@ -56,6 +56,6 @@ internal static class CommandBook
     public static EditorCommand? For(Key key, IEditor editor)
     {
         var meant = Here(editor).Where(command => command.Keys.Contains(key)).ToList();
-        return meant.Find(command => command.WhyNot(editor) is null) ?? meant.FirstOrDefault();
+        return meant.Find(command => command.WhyNotNow(editor) is null) ?? meant.FirstOrDefault();
     }
 }

@@ -16,6 +16,8 @@ internal sealed class DropCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Hand;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor) => editor.Session.Hand?.Plan.WhyNot is { } why ? $"Does not fit: {why}" : null;
 
     public override void Run(IEditor editor)

@@ -17,6 +17,8 @@ internal sealed class EditCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor) =>
         editor.Session.Here is null ? $"Space {editor.Session.Cursor} is open: there is no breaker to edit" : null;
 

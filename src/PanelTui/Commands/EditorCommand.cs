@@ -23,8 +23,14 @@ internal abstract class EditorCommand
 
     public abstract EditorMode Modes { get; }
 
+    /// <summary>Whether it changes the schedule or leads to a form that does: not where the file is open to look only.</summary>
+    public virtual bool Changes => false;
+
     /// <summary>Why it can do nothing now; nothing where it can.</summary>
     public virtual string? WhyNot(IEditor editor) => null;
+
+    /// <summary>The same, a file that is open to look only regarded.</summary>
+    public string? WhyNotNow(IEditor editor) => (Changes ? editor.Session.WhyNoEdit : null) ?? WhyNot(editor);
 
     public abstract void Run(IEditor editor);
 }

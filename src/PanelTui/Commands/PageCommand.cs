@@ -51,6 +51,11 @@ internal sealed class PageCommand(string keyName, string title, Action<IEditor, 
 
     public override EditorMode Modes => EditorMode.Page;
 
+    public override bool Changes => Edits;
+
+    /// <summary>Whether it changes the schedule.</summary>
+    public bool Edits { get; init; }
+
     public override string? WhyNot(IEditor editor) => Needs?.Invoke(editor, editor.Page!);
 
     public override void Run(IEditor editor) => run(editor, editor.Page!);

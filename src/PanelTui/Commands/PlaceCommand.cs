@@ -20,6 +20,8 @@ internal sealed class PlaceCommand(int poles, string title, params Key[] keys) :
 
     public override EditorMode Modes => EditorMode.Face;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor) =>
         OpenSpace.WhyNot(editor.Session.Schedule, editor.Session.Cursor, poles);
 

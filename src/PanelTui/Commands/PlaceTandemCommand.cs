@@ -19,6 +19,8 @@ internal sealed class PlaceTandemCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor)
     {
         var (schedule, cursor) = (editor.Session.Schedule, editor.Session.Cursor);

@@ -16,6 +16,8 @@ internal sealed class PutCopyCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face;
 
+    public override bool Changes => true;
+
     public override string? WhyNot(IEditor editor) =>
         editor.Session.Copied is not { } copied
             ? "No breaker has been copied yet: c copies the one under the cursor"

@@ -11,6 +11,9 @@ internal abstract class Form
 {
     public abstract ImmutableArray<FormField> Fields { get; }
 
+    /// <summary>Whether sending it changes the schedule.</summary>
+    public virtual bool Changes => true;
+
     /// <summary>Whether Enter goes on to the next field, and sends the form from the last one.</summary>
     public virtual bool StepByStep => false;
 

@@ -14,6 +14,8 @@ internal sealed class SheetForm(SheetKind kind, string schedule) : Form
             "a new file ending in .pdf, .html, .md, .txt, .csv or .svg; an existing file is not overwritten"),
     ];
 
+    public override bool Changes => false;
+
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
         var path = texts[0].Trim();

@@ -22,6 +22,7 @@ internal sealed class BalancePlanPage(BalanceFrontier frontier, BalancePlan plan
         {
             Needs = (editor, _) => WhyNot(editor.Session),
             Word = "take them",
+            Edits = true,
         },
     ];
 

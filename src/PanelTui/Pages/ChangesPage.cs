@@ -54,7 +54,7 @@ internal sealed class ChangesPage : Page
     private static (Snapshot? Version, string? WhyNot) ReadCommit(string path)
     {
         var shown = Git.Show("HEAD", path);
-        if (!shown.Succeeded) return (null, $"git has no last commit of this file: {shown.Error}");
+        if (!shown.Succeeded) return (null, WhyNone(shown.Error));
         try
         {
             return (Snapshot.Of(SourceText.FromBytes(shown.Out)), null);
@@ -64,6 +64,13 @@ internal sealed class ChangesPage : Page
             return (null, $"The last commit cannot be read: line {problem.Position.Line}: {problem.Message}");
         }
     }
+
+    private static string WhyNone(string error) =>
+        error.Contains("not a git repository", StringComparison.Ordinal)
+            ? "The file is in no git repository, so there is no commit to compare it with."
+            : error.Contains("invalid object name", StringComparison.Ordinal)
+                ? "The repository has no commit yet, so there is none to compare the file with."
+                : $"git has no last commit of this file: {error}";
 
     private static ImmutableArray<PageRow> Sentence(string text, int columns) =>
         [.. Wrapped.Of(DisplayText.Clean(text), columns).Select(line => new PageRow(line))];

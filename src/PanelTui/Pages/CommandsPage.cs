@@ -30,7 +30,7 @@ internal sealed class CommandsPage(IEditor from) : Page
 
     private PageRow Row(EditorCommand command, int columns)
     {
-        var why = command.WhyNot(from);
+        var why = command.WhyNotNow(from);
         var text = $"{DisplayText.Fit(command.KeyName, KeyColumns)}{command.Title}";
         return why is null
             ? new PageRow(text, Tone.Plain, editor => Run(editor, command))

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Documents;
+using PanelTui.Documents.Reading;
+using PanelTui.Editing;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
+using Terminal.Gui.Input;
 
 namespace PanelTui.Pages;
 
@@ -11,19 +15,48 @@ internal sealed class FindingsPage : Page
 {
     private const int Indent = 4;
 
-    public override string Title(Session session) => $"Findings: {FindingCount.Of(session.Assessment)}";
+    private int _columns = 80;
+
+    public override ImmutableArray<EditorCommand> Commands =>
+    [
+        new PageCommand("a", "Let the chosen finding stand, for a reason", (editor, _) => editor.Open(new AcceptForm(Chosen(editor)!)), Key.A)
+        {
+            Needs = (editor, _) => Chosen(editor) is null ? "Only an open finding can be accepted" : null,
+            Word = "accept",
+            Edits = true,
+        },
+    ];
+
+    public override string Title(Session session) => $"Findings: {FindingCount.Of(session.Now)}";
 
     public override ImmutableArray<PageRow> Rows(Session session, int columns)
     {
         var assessment = session.Assessment;
+        _columns = columns;
         return
         [
             .. assessment.Findings.IsEmpty ? [new PageRow("No rule has found anything to check. That is no approval.")] : Array.Empty<PageRow>(),
             .. assessment.Findings.SelectMany(finding => Of(finding, $"{finding.Mend}", columns)),
+            .. session.Now.Diagnostics.IsEmpty ? [] : new[] { PageRow.Gap, new PageRow("Noted in the file itself", Tone.Strong) },
+            .. session.Now.Diagnostics.SelectMany(noted => Wrapped.Of(DisplayText.Clean(OfFile(session.Now, noted)), columns).Select(line => new PageRow(line))),
+            .. Unstated.Of(session.Schedule) is { Length: > 0 } unstated
+                ? Wrapped.Of($"Not stated, so not checked: {string.Join(", ", unstated)}.", columns).Select(line => new PageRow(line, Tone.Faint)).Prepend(PageRow.Gap)
+                : [],
             .. assessment.Accepted.IsEmpty ? [] : new[] { PageRow.Gap, new PageRow("Accepted by the schedule", Tone.Strong) },
             .. assessment.Accepted.SelectMany(accepted => Of(accepted.Finding, $"Accepted because: {accepted.Because}", columns)),
         ];
     }
+
+    /// <summary>The open finding on which the chosen row stands.</summary>
+    private Finding? Chosen(IEditor editor)
+    {
+        var above = Rows(editor.Session, _columns).Take(Place.Chosen + 1).Count(row => row.CanBeChosen);
+        var open = editor.Session.Assessment.Findings;
+        return above >= 1 && above <= open.Length ? open[above - 1] : null;
+    }
+
+    private static string OfFile(Snapshot snapshot, Diagnostic noted) =>
+        $"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}";
 
     private static IEnumerable<PageRow> Of(Finding finding, string then, int columns)
     {

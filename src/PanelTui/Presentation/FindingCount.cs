@@ -1,3 +1,4 @@
+using PanelTui.Documents;
 using PanelTui.Engine;
 using PanelTui.Engine.Rules;
 
@@ -8,6 +9,13 @@ internal readonly record struct FindingCount(int Errors, int Warnings, int Notes
 {
     public static FindingCount Of(Assessment assessment) =>
         Of(assessment.Findings) with { Accepted = assessment.Accepted.Length };
+
+    /// <summary>With what is noted of the file itself, a mistyped key for one.</summary>
+    public static FindingCount Of(Snapshot snapshot)
+    {
+        var count = Of(snapshot.Assessment!);
+        return count with { Notes = count.Notes + snapshot.Diagnostics.Length };
+    }
 
     public static FindingCount Of(IReadOnlyCollection<Finding> findings) => new(
         findings.Count(finding => finding.Severity == Severity.Error),

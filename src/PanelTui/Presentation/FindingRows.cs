@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Documents;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Rules;
 
@@ -10,13 +11,20 @@ internal static class FindingRows
     /// <summary>Spaces that are named beside the panel; the list of findings names them all.</summary>
     private const int MostSpaces = 5;
 
-    public static ImmutableArray<FigureRow> Of(IReadOnlyList<Finding> findings, int columns, int rows)
+    /// <param name="snapshot">What they are about, with what is noted of the file itself.</param>
+    public static ImmutableArray<FigureRow> Of(Snapshot snapshot, int columns, int rows)
     {
-        var count = FindingCount.Of(findings);
-        var head = new FigureRow("Findings", findings.Count == 0 ? "none" : $"{count.Errors} E {count.Warnings} W {count.Notes} N", Tone.Strong);
-        var lines = findings.SelectMany(finding => Lines(finding, columns)).Take(Math.Max(0, rows - 1));
-        return [head, .. lines];
+        var count = FindingCount.Of(snapshot);
+        var isClean = count is { Errors: 0, Warnings: 0, Notes: 0 };
+        var head = new FigureRow("Findings", isClean ? "none" : $"{count.Errors} E {count.Warnings} W {count.Notes} N", Tone.Strong);
+        var lines = snapshot.Assessment!.Findings.SelectMany(finding => Lines(finding, columns))
+            .Concat(snapshot.Diagnostics.SelectMany(noted => Plain($"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}", columns, Tone.Plain)))
+            .Concat(isClean && Unstated.Of(snapshot.Schedule!) is { Length: > 0 } unstated ? Plain($"Not stated: {string.Join(", ", unstated)}", columns, Tone.Faint) : []);
+        return [head, .. lines.Take(Math.Max(0, rows - 1))];
     }
+
+    private static IEnumerable<FigureRow> Plain(string sentence, int columns, Tone tone) =>
+        Wrapped.Of(DisplayText.Clean(sentence), columns - 2).Select(line => new FigureRow(line, "", tone));
 
     private static IEnumerable<FigureRow> Lines(Finding finding, int columns)
     {

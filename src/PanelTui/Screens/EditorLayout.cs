@@ -38,11 +38,13 @@ internal sealed record EditorLayout
     /// <summary>Of the whole face, in sight or not.</summary>
     public required int LinesInAll { get; init; }
 
-    public static EditorLayout Of(int columns, int rows, Face face)
+    /// <param name="more">Rows that a long message takes beyond the usual ones.</param>
+    public static EditorLayout Of(int columns, int rows, Face face, int more = 0)
     {
-        var beside = columns < FiguresBeside ? 0 : columns >= 110 ? 36 : 25;
+        var below = Below + more;
+        var beside = columns < FiguresBeside ? 0 : columns switch { >= 160 => 56, >= 110 => 36, _ => 25 };
         var summary = beside == 0 ? 1 : 0;
-        var body = Math.Max(0, rows - Below - 1 - summary);
+        var body = Math.Max(0, rows - below - 1 - summary);
         return new EditorLayout
         {
             All = new Rectangle(0, 0, columns, rows),
@@ -50,8 +52,8 @@ internal sealed record EditorLayout
             Body = new Rectangle(0, 1, columns, body),
             Panel = new Rectangle(0, 1, columns - beside, body),
             Figures = beside == 0 ? Rectangle.Empty : new Rectangle(columns - beside, 1, beside, body),
-            Summary = summary == 0 ? Rectangle.Empty : new Rectangle(0, rows - Below - 1, columns, 1),
-            Detail = new Rectangle(0, rows - Below, columns, Below - 1),
+            Summary = summary == 0 ? Rectangle.Empty : new Rectangle(0, rows - below - 1, columns, 1),
+            Detail = new Rectangle(0, rows - below, columns, below - 1),
             Keys = new Rectangle(0, rows - 1, columns, 1),
             LinesInAll = face.Lines.Length,
         };

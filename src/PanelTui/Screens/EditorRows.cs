@@ -12,6 +12,11 @@ internal static class EditorRows
     /// <summary>The count and the worst of them; blank rows between the figures give way to these.</summary>
     private const int RowsForFindings = 4;
 
+    private const int RowsForMessage = 2;
+
+    /// <summary>A window of fewer rows keeps them for the face.</summary>
+    private const int RoomToGrow = 16;
+
     private const int BranchColumns = 16;
 
     public static ImmutableArray<TextRun> Title(Session session, int columns)
@@ -44,11 +49,11 @@ internal static class EditorRows
     public static ImmutableArray<FigureRow> FigureList(Session session, int columns, int rows)
     {
         var then = session.Preview?.Assessment;
-        var findings = (then ?? session.Assessment).Findings;
+        var shown = then is null ? session.Now : session.Preview!;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
-        var needed = FindingRows.Of(findings, columns, RowsForFindings).Length;
+        var needed = FindingRows.Of(shown, columns, RowsForFindings).Length;
         if (figures.Length + needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
-        return [.. figures, .. FindingRows.Of(findings, columns, rows - figures.Length)];
+        return [.. figures, .. FindingRows.Of(shown, columns, rows - figures.Length)];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>
@@ -61,6 +66,18 @@ internal static class EditorRows
         var detail = Lines(circuit, columns, Tone.Plain).Take(Math.Max(rows - message.Length, mode == EditorMode.Hand ? 0 : 1));
         return [.. detail.Concat(message).Take(rows).Select(run => ImmutableArray.Create(run))];
     }
+
+    /// <summary>Over as many rows as it takes, where there are so many; else its beginning.</summary>
+    public static ImmutableArray<ImmutableArray<TextRun>> TooSmall(int columns, int rows)
+    {
+        var lines = Wrapped.Of(EditorLayout.TooSmall, Math.Max(1, columns)).ToList();
+        return lines.Count > rows ? [[new TextRun(EditorLayout.TooSmall)]] : [.. lines.Select(line => ImmutableArray.Create(new TextRun(line)))];
+    }
+
+    /// <summary>Rows that a message takes beyond the two there are beside the circuit, where the window is tall enough.</summary>
+    public static int MoreFor(string message, int columns, int rows) => message.Length < columns || rows < RoomToGrow
+        ? 0
+        : Math.Clamp(Lines(message, columns, Tone.Plain).Count() - RowsForMessage, 0, (rows - RoomToGrow) / 2);
 
     public static ImmutableArray<ImmutableArray<TextRun>> PageDetail(Page page, Session session, int columns) =>
         [.. Lines(page.Detail(session, page.Place.Chosen), columns, Tone.Plain).Select(line => ImmutableArray.Create(line))];
@@ -86,7 +103,7 @@ internal static class EditorRows
 
     public static ImmutableArray<TextRun> Keys(IEditor editor, int columns) => KeyLine.Of(
         CommandBook.Here(editor)
-            .Where(command => command.Hint is not null && command.WhyNot(editor) is null)
+            .Where(command => command.Hint is not null && command.WhyNotNow(editor) is null)
             .DistinctBy(command => command.HintKey)
             .Select(command => (command.HintKey, command.Hint!)),
         columns);

@@ -29,6 +29,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     private readonly OpenPages _pages;
     private EditorMode _mode = EditorMode.Face;
     private int _top;
+    private int _more;
 
     /// <param name="session">What is edited.</param>
     /// <param name="questions">Asked before anything else, the last one first.</param>
@@ -70,7 +71,7 @@ internal sealed class EditorScreen : Runnable, IEditor
     public bool CanChooseRow => _pages.Chosen is not null;
     public int PageOfLines => Parts.Lines - 1;
 
-    private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face);
+    private EditorLayout Parts => EditorLayout.Of(Frame.Width, Frame.Height, Session.Face, _more);
 
     public void Open(Page page)
     {
@@ -132,7 +133,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         }
 
         if (Mode == EditorMode.Form || CommandBook.For(key, this) is not { } command) return base.OnKeyDown(key);
-        if (command.WhyNot(this) is { } why) Session.Say(why);
+        if (command.WhyNotNow(this) is { } why) Session.Say(why);
         else command.Run(this);
         return true;
     }
@@ -157,11 +158,18 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     private void Refresh()
     {
+        var more = Mode == EditorMode.Face ? EditorRows.MoreFor(Session.Message, Frame.Width, Frame.Height) : 0;
+        if (more != _more)
+        {
+            _more = more;
+            Arrange();
+        }
+
         var layout = Parts;
         Place(_whole, layout.IsTooSmall ? layout.All : Page is null ? Rectangle.Empty : PlaceOf(Page, layout));
         if (layout.IsTooSmall)
         {
-            _whole.Show([[new TextRun(EditorLayout.TooSmall)]]);
+            _whole.Show(EditorRows.TooSmall(Frame.Width, Frame.Height));
             return;
         }
 
@@ -193,6 +201,12 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public void Open(Form form)
     {
+        if (form.Changes && Session.WhyNoEdit is { } why)
+        {
+            Session.Say(why);
+            return;
+        }
+
         _mode = EditorMode.Form;
         _desk.Open(form, Parts.Detail.Width);
         Refresh();

@@ -201,7 +201,7 @@ public class QuestionsTests
         editor.Press(Key.V).Screen.ShouldContain("Nothing.");
         editor.Press(Key.Esc, Key.D, Key.V);
         Golden.ShouldMatch(editor.Screen, "changes-80x24");
-        editor.Press(Key.CursorRight).Screen.ShouldContain("git has no last commit of this file");
+        editor.Press(Key.CursorRight).Screen.ShouldContain("The file is in no git repository");
         editor.Press(Key.Esc, Key.Q).Screen.ShouldContain("Not saved yet. Leave? Shed lights");
     }
 
