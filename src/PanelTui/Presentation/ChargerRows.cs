@@ -44,7 +44,7 @@ internal static class ChargerRows
         {
             (true, _) => "that is enough",
             (_, true) => $"the charger gives way, to {Figure.Of(input.Charge)}",
-            _ => string.Join(", ", lacking.Append("nothing is left to charge with")),
+            _ => string.Join(" and ", lacking.Append("nothing is left to charge with")),
         };
     }
 }

@@ -52,10 +52,10 @@ internal sealed record SwitchingFacts
     /// <summary>The end of a sentence that switches breakers on.</summary>
     public string NotLeftOff => LeaveOff.IsEmpty ? "" : "; not those to leave off";
 
-    /// <summary>Circuits with a motor that are switched on, in the order that asks least of the source.</summary>
+    /// <summary>Circuits with a motor that start, in the order that asks least of the source.</summary>
     public required ImmutableArray<Circuit> Motors { get; init; }
 
-    /// <summary>Those of <see cref="Motors"/> that are too large even in that order, with nothing but motors on.</summary>
+    /// <summary>Circuits with a motor that does not start in that order either, with nothing but motors on; they are not in <see cref="Motors"/>.</summary>
     public required ImmutableArray<Circuit> TooLarge { get; init; }
 
     /// <summary>Those that start in that order, but not once more with all that is on standby running.</summary>
@@ -83,8 +83,11 @@ internal sealed record SwitchingFacts
         var leftOff = LeftOff.Of(assessment);
         var run = ScenarioRun.OfAll(schedule, assessment.Connected.Loads);
         run = run.Without(leftOff.Circuits, schedule);
-        var motors = run.Without([.. run.Circuits.Where(circuit => !HasMotor(circuit, run))], schedule).Starts.EasiestOrder;
-        var (tooLarge, notTold) = (Circuits(motors, false), Circuits(motors, null));
+        var motors = run.Without([.. run.Circuits.Where(circuit => !HasMotor(circuit, run))], schedule);
+        var tooLarge = NotStarting(motors, schedule);
+        var order = motors.Without(tooLarge, schedule).Starts.EasiestOrder;
+        var later = run.Without(tooLarge, schedule).Starts.Moments;
+        var notTold = Circuits(order, null);
         return new SwitchingFacts
         {
             Kind = schedule.Transfer?.Kind,
@@ -97,11 +100,11 @@ internal sealed record SwitchingFacts
             HasSolar = source is { Solar: not null },
             Outlet = source?.Outlet is { } outlet ? outlet + (source.Ocpd is { } device ? $", behind a breaker of {device}" : "") : null,
             LeaveOff = leftOff.Sentences,
-            Motors = Circuits(motors),
+            Motors = Circuits(order),
             TooLarge = tooLarge,
-            TooLargeLater = [.. Circuits(run.Starts.Moments, false).Except(tooLarge)],
+            TooLargeLater = Circuits(later, false),
             NotTold = notTold,
-            NotToldLater = [.. Circuits(run.Starts.Moments, null).Except(notTold)],
+            NotToldLater = [.. Circuits(later, null).Except(notTold)],
             WhyNotTold = run.Starts.Continuous is { PerLeg: null, InAll: null }
                 ? "nothing is written down of what the source gives"
                 : "it is more than its continuous power, and no surge that counts is written down",
@@ -116,6 +119,19 @@ internal sealed record SwitchingFacts
 
     /// <summary>A sentence's beginning.</summary>
     public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>What does not start in the easiest order, and so does not run as the next one starts.</summary>
+    private static ImmutableArray<Circuit> NotStarting(ScenarioRun motors, Schedule schedule)
+    {
+        var not = ImmutableArray.CreateBuilder<Circuit>();
+        while (Circuits(motors.Starts.EasiestOrder, false) is [var first, ..])
+        {
+            not.Add(first);
+            motors = motors.Without(first, schedule);
+        }
+
+        return not.ToImmutable();
+    }
 
     private static bool HasMotor(Circuit circuit, ScenarioRun run) =>
         run.Starts.Moments.Any(moment => moment.Starting[0].Circuit.Ordinal == circuit.Ordinal);

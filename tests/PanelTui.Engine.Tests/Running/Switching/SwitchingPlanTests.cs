@@ -163,8 +163,12 @@ public class SwitchingPlanTests
     /// <summary>Table 430.248: 9.8 A at 120 V on one leg weigh more than half of 8 A at 240 V on each.</summary>
     [Fact]
     public void Motors_are_switched_on_first_and_in_the_order_that_asks_least_of_the_source() =>
-        new Installation(TransferKind.Manual, SourceKind.Generator, SourceArrangement.OneUnit, null, false, false).Plan.ToStandby
-            .ShouldContain(step => step.Words.Contains("in this order: Circuit 3 (3), Circuit 2 (2).", StringComparison.Ordinal));
+        SwitchingPlan.Of((Sketch.Of(Circuits) with
+        {
+            Transfer = new TransferEquipment { Kind = TransferKind.Manual },
+            Source = new StandbySource { Kind = SourceKind.Generator, Continuous = 10_000.W, Surge = 20_000.VA, SurgeTime = new Seconds(2) },
+        }).Assessed()).ToStandby
+            .ShouldContain(step => step.Words.Contains("in this order: Circuit 3 (3), Circuit 2 (2); not those to leave off.", StringComparison.Ordinal));
 
     [Fact]
     public void What_stays_off_is_no_motor_that_has_its_turn() =>
@@ -189,8 +193,23 @@ public class SwitchingPlanTests
             Transfer = new TransferEquipment { Kind = TransferKind.Manual },
             Source = new StandbySource { Kind = SourceKind.Generator, Continuous = 8000.W, Surge = 12_000.VA, SurgeTime = new Seconds(2) },
         }).Assessed()).ToStandby;
-        steps.ShouldNotContain(step => step.Words.Contains("not even so", StringComparison.Ordinal));
+        steps.ShouldNotContain(step => step.Words.Contains("not even one at a time", StringComparison.Ordinal));
         steps.ShouldContain(step => step.Words.Contains("does not start Circuit 1 (1) with all of them on", StringComparison.Ordinal));
+    }
+
+    /// <summary>7200 VA a leg are above 6000 and stay off; 5760 VA then start with nothing else on, though not beside what would run of the first.</summary>
+    [Fact]
+    public void A_motor_that_does_not_start_is_left_off_and_does_not_count_as_running_when_the_next_one_starts()
+    {
+        var steps = SwitchingPlan.Of((Sketch.Of(
+            Sketch.TwoPole(1, Sketch.Of(10.A, LoadKind.Motor) with { Start = new Start.Times(6), Running = 2400.W }),
+            Sketch.TwoPole(2, Sketch.Of(1m.Hp) with { Start = new Start.Times(6) })) with
+        {
+            Transfer = new TransferEquipment { Kind = TransferKind.Manual },
+            Source = new StandbySource { Kind = SourceKind.Generator, Continuous = 8000.W, Surge = 12_000.VA, SurgeTime = new Seconds(2) },
+        }).Assessed()).ToStandby;
+        steps.ShouldContain(step => step.Words.Contains("does not start Circuit 1 (1), not even one at a time and before the rest", StringComparison.Ordinal));
+        steps.ShouldContain(step => step.Words.Contains("the breaker of Circuit 2 (2) ON", StringComparison.Ordinal));
     }
 
     [Fact]
