@@ -11,6 +11,10 @@ internal static class FindingRows
     /// <summary>Spaces that are named beside the panel; the list of findings names them all.</summary>
     private const int MostSpaces = 5;
 
+    /// <summary>In a narrow list the words matter more.</summary>
+    private const int MostSpacesNarrow = 2;
+    private const int Narrow = 30;
+
     /// <param name="snapshot">What they are about, with what is noted of the file itself.</param>
     public static ImmutableArray<FigureRow> Of(Snapshot snapshot, int columns, int rows)
     {
@@ -34,14 +38,12 @@ internal static class FindingRows
             Severity.Warning => Tone.Warning,
             _ => Tone.Plain,
         };
-        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding)} {finding.Message}", columns - 2)
+        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding, columns < Narrow ? MostSpacesNarrow : MostSpaces)} {finding.Message}", columns - 2)
             .Select(line => new FigureRow(line, "", tone));
     }
 
-    private static string Where(Finding finding) => finding.Spaces.Length switch
-    {
-        0 => "",
-        <= MostSpaces => $" {string.Join(",", finding.Spaces)}:",
-        var all => $" {string.Join(",", finding.Spaces.Take(MostSpaces))} +{Shown.Exactly(all - MostSpaces)}:",
-    };
+    private static string Where(Finding finding, int most) =>
+        finding.Spaces.IsEmpty ? ""
+        : finding.Spaces.Length <= most ? $" {string.Join(",", finding.Spaces)}:"
+        : $" {string.Join(",", finding.Spaces.Take(most))} +{Shown.Exactly(finding.Spaces.Length - most)}:";
 }

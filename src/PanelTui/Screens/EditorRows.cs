@@ -15,7 +15,7 @@ internal static class EditorRows
     private const int RowsForMessage = 2;
 
     /// <summary>A window of fewer rows keeps them for the face.</summary>
-    private const int RoomToGrow = 16;
+    private const int RoomToGrow = 14;
 
     private const int BranchColumns = 16;
 
