@@ -11,8 +11,8 @@ internal static class FindingRows
     /// <summary>Spaces that are named beside the panel; the list of findings names them all.</summary>
     private const int MostSpaces = 5;
 
-    /// <summary>In a narrow list the words matter more.</summary>
-    private const int MostSpacesNarrow = 2;
+    /// <summary>Those that are named of more, in a narrow list: the words matter more.</summary>
+    private const int FewSpaces = 2;
     private const int Narrow = 30;
 
     /// <param name="snapshot">What they are about, with what is noted of the file itself.</param>
@@ -38,12 +38,12 @@ internal static class FindingRows
             Severity.Warning => Tone.Warning,
             _ => Tone.Plain,
         };
-        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding, columns < Narrow ? MostSpacesNarrow : MostSpaces)} {finding.Message}", columns - 2)
+        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding, columns < Narrow ? FewSpaces : MostSpaces)} {finding.Message}", columns - 2)
             .Select(line => new FigureRow(line, "", tone));
     }
 
-    private static string Where(Finding finding, int most) =>
+    private static string Where(Finding finding, int named) =>
         finding.Spaces.IsEmpty ? ""
-        : finding.Spaces.Length <= most ? $" {string.Join(",", finding.Spaces)}:"
-        : $" {string.Join(",", finding.Spaces.Take(most))} +{Shown.Exactly(finding.Spaces.Length - most)}:";
+        : finding.Spaces.Length <= MostSpaces ? $" {string.Join(",", finding.Spaces)}:"
+        : $" {string.Join(",", finding.Spaces.Take(named))} +{Shown.Exactly(finding.Spaces.Length - named)}:";
 }

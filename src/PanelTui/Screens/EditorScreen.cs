@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Drawing;
+using System.Text;
 using PanelTui.Commands;
 using PanelTui.Editing;
 using PanelTui.Engine.Panels;
@@ -132,9 +133,18 @@ internal sealed class EditorScreen : Runnable, IEditor
             return true;
         }
 
-        if (Mode == EditorMode.Form || CommandBook.For(key, this) is not { } command) return base.OnKeyDown(key);
+        if (Mode == EditorMode.Form) return base.OnKeyDown(key);
+        if (CommandBook.For(key, this) is not { } command) return Unknown(key) || base.OnKeyDown(key);
         if (command.WhyNotNow(this) is { } why) Session.Say(why);
         else command.Run(this);
+        return true;
+    }
+
+    /// <summary>A letter that means nothing here is not passed over in silence.</summary>
+    private bool Unknown(Key key)
+    {
+        if (Mode is not (EditorMode.Face or EditorMode.Page) || key.IsCtrl || key.IsAlt || !Rune.IsLetterOrDigit(key.AsRune)) return false;
+        Session.Say($"{key.AsRune} does nothing here; ? tells the keys");
         return true;
     }
 

@@ -81,6 +81,15 @@ public class ReviewedPagesTests
     }
 
     [Fact]
+    public void A_letter_that_means_nothing_says_so_on_the_face_and_on_a_page()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.Z).Screen.ShouldContain("z does nothing here; ? tells the keys");
+        editor.Press(Key.F.WithShift, Key.Z).Screen.ShouldContain("z does nothing here");
+        editor.Session.IsSaved.ShouldBeTrue();
+    }
+
+    [Fact]
     public void A_window_too_small_says_so_in_as_many_rows_as_it_takes()
     {
         using var editor = new OpenEditor(columns: 22, rows: 6);
