@@ -17,10 +17,14 @@ internal static class NewKey
         var key = missing.Last.Key ?? throw new CannotEdit($"there is nothing at {missing}");
         var map = owner.Find(tree);
         if (map is null || !map.IsMapping || map.Pairs.IsEmpty) return YamlEditor.InsertEntry(tree, owner, key, node);
-        return Before(owner, key).FirstOrDefault(known => map.PairOf(known) is not null) is { } after
+        return After(map, missing) is { } after
             ? YamlEditor.InsertEntry(tree, owner, key, node, after)
             : YamlEditor.InsertEntryAt(tree, owner, 0, key, node);
     }
+
+    /// <summary>The key of a mapping that the format has nearest before the one at the path; nothing where there is none.</summary>
+    public static string? After(YamlNode map, YamlPath path) =>
+        Before(path.Parent, path.Last.Key!).FirstOrDefault(known => map.PairOf(known) is not null);
 
     /// <summary>The outermost section that is missing, with what it must hold.</summary>
     private static (YamlPath Path, NewNode Node) Outermost(YamlTree tree, YamlPath path, NewNode node)

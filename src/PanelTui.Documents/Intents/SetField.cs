@@ -21,7 +21,23 @@ public static class SetField
             edits.Add(tree => Edit(tree, path, text.Trim()));
         }
 
-        return Attempt.Of(snapshot, title, [.. edits]);
+        return AllAtOnce(snapshot, title, values) ?? Attempt.Of(snapshot, title, [.. edits]);
+    }
+
+    /// <summary>A value of each of many circuits takes as long as one, where each is a single value that is there or joins others.</summary>
+    private static Intended? AllAtOnce(Snapshot snapshot, string title, ReadOnlySpan<(YamlPath Path, string Text)> values)
+    {
+        if (values.Length < 2 || snapshot.Tree is not { } tree) return null;
+        var scalars = new List<(YamlPath Path, NewScalar Value, string? After)>();
+        foreach (var (path, text) in values)
+        {
+            if (string.IsNullOrWhiteSpace(text) || path.Last.Key is null || path.Parent.Find(tree) is not { IsMapping: true, Pairs.IsEmpty: false } map) return null;
+            if (path.Find(tree) is { IsScalar: false } || Typing.Node(FieldBook.At(path)!, text.Trim()) is not NewScalar value) return null;
+            scalars.Add((path, value, NewKey.After(map, path)));
+        }
+
+        var done = Attempt.Of(snapshot, title, now => YamlEditor.SetScalars(now, scalars) ?? throw new CannotEdit("not at once"));
+        return done.IsPossible ? done : null;
     }
 
     private static string? WhyNot(YamlPath path, string text)

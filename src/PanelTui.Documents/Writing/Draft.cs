@@ -63,6 +63,19 @@ internal sealed class Draft
     public TextChange Commit(string title, IEnumerable<TextEdit> edits, Meaning intended) =>
         Commit(title, [edits], intended);
 
+    /// <summary>Edits of different nodes as one change; nothing where together they would not read back as intended.</summary>
+    public TextChange? CommitAll(string title, IEnumerable<PlannedEdit> plans)
+    {
+        var (changes, edits) = (new Dictionary<YamlNode, Func<Meaning, Meaning>>(), new List<TextEdit>());
+        foreach (var plan in plans)
+        {
+            if (plan.Path.Find(_original) is not { } node || !changes.TryAdd(node, plan.Change)) return null;
+            edits.AddRange(plan.Edits);
+        }
+
+        return Attempt(title, edits, Meaning.Of(_original, changes));
+    }
+
     private string Reason => _problem is null
         ? "the file would not read back as intended, so nothing was changed"
         : $"the file could no longer be read, so nothing was changed: {_problem.Message}";

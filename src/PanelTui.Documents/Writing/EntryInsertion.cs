@@ -18,6 +18,17 @@ internal static class EntryInsertion
         return draft.Commit($"add {entry.Key}", ways, draft.With(path, old => old.WithEntry(index, entry)));
     }
 
+    /// <summary>The same as one of several edits that are made at once, in a mapping that has entries.</summary>
+    /// <exception cref="CannotEdit">It cannot be made.</exception>
+    public static PlannedEdit Plan(Draft draft, YamlPath path, NewEntry entry, Func<ImmutableArray<YamlPair>, int> placeOf)
+    {
+        var node = draft.NodeAt(path);
+        Refuse(path, node, entry.Key);
+        var index = Math.Clamp(placeOf(node.Pairs), 0, node.Pairs.Length);
+        var styled = entry with { Value = NeighbourStyle.ForEntry(entry.Value, node) };
+        return new(path, old => old.WithEntry(index, entry), [.. Edits(draft, node, index, styled, NodeWriter.Both(draft.Layout)[0])]);
+    }
+
     private static void Refuse(YamlPath path, YamlNode? node, string key)
     {
         if (node is null || node.IsEmpty) return;

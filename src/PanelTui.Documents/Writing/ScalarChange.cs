@@ -18,6 +18,18 @@ internal static class ScalarChange
         return draft.Commit(title, ways, intended);
     }
 
+    /// <summary>The same as one of several edits that are made at once; nothing is replaced where the value means this already.</summary>
+    /// <exception cref="CannotEdit">It cannot be made.</exception>
+    public static PlannedEdit Plan(Draft draft, YamlPath path, NewScalar value)
+    {
+        var node = draft.NodeAt(path);
+        RefuseOthers(draft, path, node, value);
+        var means = Meaning.Of(node);
+        if (Meaning.Same(means, value.Meaning with { Marks = means.Marks })) return new(path, old => old, []);
+        var written = ScalarCandidates.Of(value, node.Style, node.IsInFlow()).First();
+        return new(path, old => value.Meaning with { Marks = old.Marks }, [.. Edits(draft, node, written)]);
+    }
+
     private static void RefuseOthers(Draft draft, YamlPath path, YamlNode node, NewScalar value)
     {
         if (node.Kind == YamlKind.Alias)

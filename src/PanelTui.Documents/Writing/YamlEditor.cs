@@ -17,6 +17,17 @@ public static class YamlEditor
             ? InsertEntry(tree, path.Parent, key, value)
             : ScalarChange.Of(tree, path, value);
 
+    /// <summary>Gives several single values another text at once, each of another mapping, and adds those that are missing after the key that is named, else first.</summary>
+    /// <returns>Nothing where they cannot be changed at once; one after the other they may be.</returns>
+    public static TextChange? SetScalars(YamlTree tree, IEnumerable<(YamlPath Path, NewScalar Value, string? After)> values)
+    {
+        var draft = Draft.Of(tree);
+        return draft.CommitAll("change values", values.Select(value => value.Path.Find(draft.Tree) is null
+            ? EntryInsertion.Plan(
+                draft, value.Path.Parent, new(value.Path.Last.Key!, value.Value), pairs => value.After is null ? 0 : IndexAfter(value.After, pairs))
+            : ScalarChange.Plan(draft, value.Path, value.Value)));
+    }
+
     /// <summary>Adds an entry to a mapping, after the given key where the mapping has it, else at its end.</summary>
     public static TextChange InsertEntry(YamlTree tree, YamlPath mapping, string key, NewNode value, string? after = null) =>
         EntryInsertion.Of(tree, mapping, new(key, value), pairs => after is null ? pairs.Length : IndexAfter(after, pairs));

@@ -16,7 +16,14 @@ public abstract record Meaning
 
     /// <summary>The meaning of a whole tree in which one node has come to mean something else.</summary>
     public static Meaning Of(YamlTree tree, YamlNode changed, Func<Meaning, Meaning> change) =>
-        tree.Root is null ? change(Nothing) : new MeaningReader { Changed = changed, Change = change }.Read(tree.Root);
+        tree.Root is null ? change(Nothing) : Of(tree, new Dictionary<YamlNode, Func<Meaning, Meaning>> { [changed] = change });
+
+    /// <summary>The meaning of a whole tree, which is not empty, in which several nodes have come to mean something else.</summary>
+    public static Meaning Of(YamlTree tree, IReadOnlyDictionary<YamlNode, Func<Meaning, Meaning>> changes) =>
+        tree.Root is null ? Nothing : new MeaningReader { Changes = changes }.Read(tree.Root);
+
+    /// <summary>What one node says by itself.</summary>
+    public static Meaning Of(YamlNode node) => new MeaningReader().Read(node);
 
     public static Meaning Nothing { get; } = new ScalarMeaning(CoreType.Null, "");
 

@@ -1,3 +1,5 @@
+using System.Collections.Frozen;
+
 namespace PanelTui.Documents.Yaml;
 
 /// <summary>Reads the meaning off a tree, counting how often each anchor's name has been given so far.</summary>
@@ -5,12 +7,10 @@ internal sealed class MeaningReader
 {
     private readonly Dictionary<string, int> _definitions = [];
 
-    /// <summary>The node that is to mean something else, and what.</summary>
-    public YamlNode? Changed { get; init; }
+    /// <summary>The nodes that are to mean something else, and what.</summary>
+    public IReadOnlyDictionary<YamlNode, Func<Meaning, Meaning>> Changes { get; init; } = FrozenDictionary<YamlNode, Func<Meaning, Meaning>>.Empty;
 
-    public Func<Meaning, Meaning> Change { get; init; } = meaning => meaning;
-
-    public Meaning Read(YamlNode node) => node == Changed ? Change(ReadAsItIs(node)) : ReadAsItIs(node);
+    public Meaning Read(YamlNode node) => Changes.TryGetValue(node, out var change) ? change(ReadAsItIs(node)) : ReadAsItIs(node);
 
     private Meaning ReadAsItIs(YamlNode node)
     {

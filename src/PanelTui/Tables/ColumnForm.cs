@@ -6,7 +6,7 @@ namespace PanelTui.Tables;
 /// <summary>One value for a column of the table, for one circuit or for several at once; no text clears it.</summary>
 internal sealed class ColumnForm : Form
 {
-    /// <summary>Each circuit takes about 3 ms; more than these would make every letter wait.</summary>
+    /// <summary>Loads are written, and values cleared, circuit by circuit, about 3 ms each: more would make every letter wait.</summary>
     private const int MostPreviewed = 8;
 
     private readonly CircuitColumn _column;
@@ -43,7 +43,8 @@ internal sealed class ColumnForm : Form
 
     public override void Preview(Session session, ImmutableArray<string> texts)
     {
-        if (_circuits.Length > MostPreviewed || IsUnchanged(texts)) session.EndPreview();
+        var isSlow = _circuits.Length > MostPreviewed && (_column.Key == CircuitColumn.Loads || texts[0].Trim().Length == 0);
+        if (isSlow || IsUnchanged(texts)) session.EndPreview();
         else session.Try(snapshot => _column.Set(snapshot, _circuits, texts[0]));
     }
 
