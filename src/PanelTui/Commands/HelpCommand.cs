@@ -17,8 +17,12 @@ internal sealed class HelpCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
-    public override string? WhyNot(IEditor editor) =>
-        editor.Mode == EditorMode.Page && editor.Page!.TakesText ? "Letters narrow this list down; Esc goes back" : null;
+    public override string? WhyNot(IEditor editor) => editor.Page switch
+    {
+        { TakesText: true } => "Letters narrow this list down; Esc goes back",
+        KeysPage => "These are the keys; Esc goes back",
+        _ => null,
+    };
 
     public override void Run(IEditor editor) => editor.Open(new KeysPage(editor.Page));
 }

@@ -14,7 +14,7 @@ internal sealed class KeysPage(Page? from = null) : Page
     private const int KeyColumns = 6;
 
     private readonly ImmutableArray<EditorCommand> _ofPage =
-        from is null or KeysPage ? [] : [.. from.Commands.Concat(PageCommand.All).DistinctBy(command => command.KeyName)];
+        from is null ? [] : [.. from.Commands.Concat(PageCommand.All).DistinctBy(command => command.KeyName)];
 
     private int _at;
 

@@ -1,13 +1,19 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
+using PanelTui.Documents.Merging;
 using PanelTui.Documents.Tests;
+using PanelTui.Documents.Text;
+using PanelTui.Pages;
 using PanelTui.Screens;
+using PanelTui.Views;
 using Terminal.Gui.Input;
+using Terminal.Gui.Views;
 
 namespace PanelTui.Tests.Screens;
 
 /// <summary>Whatever is pressed, clicked or resized, in whatever order: no fault, and undo gives the file back to the byte.</summary>
 /// <remarks>PANELTUI_EVENTS=100000 presses as many in all; a seed that broke something stays here as a row.</remarks>
-public sealed class AnyKeysTests : IDisposable
+public sealed partial class AnyKeysTests : IDisposable
 {
     private static readonly Key[] Walks =
     [
@@ -20,7 +26,11 @@ public sealed class AnyKeysTests : IDisposable
         Key.D1, Key.D2, Key.D3, new Key(':'), new Key('/'), new Key('?'), Key.F1, Key.Delete, Key.Backspace, Key.Z.WithCtrl, Key.C.WithShift,
         Key.P.WithShift, Key.L.WithCtrl, Key.F.WithCtrl, new Key('+'), new Key('-'), new Key('['), new Key(']'), Key.M, Key.D.WithCtrl, Key.D4, Key.D0,
         Key.A, Key.E, Key.G, Key.S, Key.V, Key.X, Key.B, Key.N, Key.O, Key.L, Key.H, Key.J, Key.K, Key.I, Key.W.WithShift, Key.F5, Key.F8,
+        Key.T.WithShift, Key.T.WithShift, new Key('='), new Key('"'), Key.W,
     ];
+
+    /// <summary>Behind the name that a form for writing a file begins with, so that every file is in the test's own folder.</summary>
+    private static readonly string[] Endings = ["2", "é", ".pdf", ".html", ".md", ".txt", ".csv", ".svg", " "];
 
     private static readonly string[] Texts =
         ["15 A", "20A", "1/2 hp", "3 kW", "{", "\"", "#", "é", "\u202e", "宽", "x: y", "- z", "   ", "20 V", "lamp"];
@@ -60,10 +70,15 @@ public sealed class AnyKeysTests : IDisposable
         var file = _folder.File("any.panel.yaml", text);
         var session = Session.Open(file).Session!;
         var pressed = new List<string>();
-        using var program = new Driven(_ => new EditorScreen(session), 80, 24);
+        EditorScreen? screen = null;
+        using var program = new Driven(_ => screen = new EditorScreen(session, dice.One(3) ? [Settling(text)] : []), 80, 24);
         try
         {
-            for (var at = 0; at < events && !program.HasEnded; at++) Event(program, dice, pressed);
+            for (var at = 0; at < events && !program.HasEnded; at++)
+            {
+                if (IsForAFile(screen!)) Write(program, dice, pressed);
+                else Event(program, dice, pressed);
+            }
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
@@ -73,6 +88,31 @@ public sealed class AnyKeysTests : IDisposable
         while (session.UndoTitle is not null) session.Undo();
         session.Now.Source.Text.ShouldBe(text, where);
         File.ReadAllText(file).ShouldBe(text, where);
+    }
+
+    /// <summary>The page that asks which side is right, where another program has given two names anew that we have given anew as well.</summary>
+    private static SettlePage Settling(string text)
+    {
+        var merge = ScheduleMerge.Of(Renamed(text, "Before"), SourceText.FromString(text), Renamed(text, "Of another program"));
+        merge.Conflicts.Length.ShouldBe(2);
+        return new SettlePage(merge, null);
+    }
+
+    private static SourceText Renamed(string text, string name) => SourceText.FromString(Name().Replace(text, $"name: {name}", 2));
+
+    [GeneratedRegex(@"\bname: [^,\n}]+")]
+    private static partial Regex Name();
+
+    private static bool IsForAFile(EditorScreen screen) => screen.SubViews.OfType<FormView>().Single().SubViews.OfType<Label>()
+        .Any(label => label.Text.Trim() is "Write to" or "Save as");
+
+    /// <summary>No other key: it could make a name of a file elsewhere.</summary>
+    private static void Write(Driven program, Dice dice, List<string> pressed)
+    {
+        Press(program, dice.Any([Key.Enter, Key.Esc, Key.End]), pressed);
+        if (pressed[^1] != $"{Key.End}") return;
+        pressed.Add("an ending");
+        program.Type(dice.Any(Endings));
     }
 
     private static void Event(Driven program, Dice dice, List<string> pressed)
@@ -85,14 +125,14 @@ public sealed class AnyKeysTests : IDisposable
             case < 80:
                 Press(program, dice.Any(Does), pressed);
                 break;
-            case < 86:
+            case < 85:
                 var typed = dice.Any(Texts);
                 pressed.Add($"'{typed}'");
                 program.Type(typed);
                 break;
             case < 88:
                 pressed.Add("paste");
-                program.Paste(dice.Any(Texts));
+                program.Paste(dice.One(2) ? dice.Any(Texts) : TableDice.Table(dice));
                 break;
             case < 94:
                 var (x, y) = (dice.Next(80), dice.Next(24));

@@ -50,4 +50,23 @@ public class HostileScreensTests
         editor.GoTo("1").Press(Key.C.WithShift).Copied.ShouldHaveSingleItem();
         HostileText.ShouldDriveNothing(editor.Copied[0], "clipboard");
     }
+
+    [Fact]
+    public void Rows_of_the_table_are_copied_clean_too()
+    {
+        using var editor = new OpenEditor(HostileText.Schedule);
+        editor.Press(Key.T.WithShift, new Key('+'), Key.C.WithShift).Copied.ShouldHaveSingleItem();
+        HostileText.ShouldDriveNothing(editor.Copied[0].Replace('\t', ' '), "clipboard");
+    }
+
+    [Fact]
+    public void What_is_pasted_and_cannot_go_in_drives_nothing_where_it_is_shown()
+    {
+        using var editor = new OpenEditor(Shed.Text, 120, 40);
+        editor.Press(Key.T.WithShift).Paste($"5\t{HostileText.InAName}\t{HostileText.InAName}\n6\t15 A\t{HostileText.InAName}\n");
+        editor.Screen.ShouldContain("Pasted: 2 rows, 1 cannot go in yet");
+        foreach (var key in (Key[])[Key.CursorRight, Key.Enter, Key.Esc, Key.CursorRight, Key.Enter, Key.Esc, Key.T, Key.Delete, Key.T])
+            HostileText.ShouldDriveNothing(editor.Press(key).Screen, $"{key}");
+        editor.Screen.ShouldContain("Done: Paste one breaker");
+    }
 }
