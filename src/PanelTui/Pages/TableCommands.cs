@@ -17,7 +17,7 @@ internal static class TableCommands
             Needs = (editor, _) => editor.CanChooseRow ? null : NothingShown,
             Word = "fields",
         },
-        new PageCommand("e", "Edit the cell", (editor, _) => page.Edit(editor), Key.E, Key.F2) { Needs = (editor, _) => page.WhyNot(editor.Session), Word = "edit" },
+        new PageCommand("e", "Edit the cell", (editor, _) => page.Edit(editor), Key.E, Key.F2) { Edits = true, Needs = (editor, _) => page.WhyNot(editor.Session), Word = "edit" },
         .. Digits(page),
         new PageCommand("←→", "To the next column", (editor, _) => page.Turn(editor, 1), Key.CursorRight, Key.Tab) { Word = "columns" },
         new PageCommand("←", "To the column before", (editor, _) => page.Turn(editor, -1), Key.CursorLeft, Key.Tab.WithShift),
@@ -28,6 +28,7 @@ internal static class TableCommands
         },
         new PageCommand("=", "Set the column for all marked rows", (editor, _) => page.SetMeant(editor), new Key('='))
         {
+            Edits = true,
             Needs = (editor, _) => page.Meant(editor.Session) is { IsEmpty: false } rows ? rows.Select(page.Column.WhyNot).FirstOrDefault(why => why is not null) : NothingShown,
             Word = "set",
         },
@@ -45,22 +46,27 @@ internal static class TableCommands
         new PageCommand("-", "Take all marks away", (editor, _) => page.ClearMarks(editor), new Key('-')) { Needs = (editor, _) => NoMark(page, editor) },
         new PageCommand("\"", "The value of the row above, and down", (editor, _) => page.AsAbove(editor), new Key('"'))
         {
+            Edits = true,
             Needs = (editor, _) => page.WhyNot(editor.Session) ?? (page.Place.Chosen > 0 ? null : "No row is above this one"),
         },
         new PageCommand("g", "Give the marked rows the value of this cell", (editor, _) => RowEdits.Set(editor, page.Column, page.Marked(editor.Session), page.Here(editor.Session)!), Key.G)
         {
+            Edits = true,
             Needs = (editor, _) => NoMark(page, editor) ?? page.WhyNot(editor.Session),
         },
         new PageCommand("o", "Off standby, or on it: marked rows, else this", (editor, _) => RowEdits.Switch(editor, page.Meant(editor.Session)), Key.O)
         {
+            Edits = true,
             Needs = (editor, _) => page.Meant(editor.Session).IsEmpty ? NothingShown : null,
         },
         new PageCommand("Del", "Remove the marked breakers, else this one", (editor, _) => RowEdits.Remove(editor, page.Meant(editor.Session)), Key.Delete, Key.D)
         {
+            Edits = true,
             Needs = (editor, _) => page.Meant(editor.Session).IsEmpty ? NothingShown : null,
         },
         new PageCommand("Bksp", "Clear the cell", (editor, _) => RowEdits.Clear(editor, page.Column, page.Here(editor.Session)!), Key.Backspace)
         {
+            Edits = true,
             Needs = (editor, _) => page.WhyNot(editor.Session),
         },
         new PageCommand("C", "Copy the marked rows, else this one, for a spreadsheet", (editor, _) => RowEdits.Copy(editor, page.Meant(editor.Session)), Key.C.WithShift)
@@ -80,6 +86,7 @@ internal static class TableCommands
     private static IEnumerable<EditorCommand> Digits(TablePage page) => Enumerable.Range(0, 10).Select(digit => new PageCommand(
         "0-9", "Type a new value into the cell", (editor, _) => page.Edit(editor, $"{digit}"), new Key((char)('0' + digit)))
     {
+        Edits = true,
         Needs = (editor, _) => page.WhyNot(editor.Session),
     });
 
