@@ -73,6 +73,8 @@ internal static class FindingPlaces
         ["surge-without-time"] = SourceFields.SurgeTime,
         ["hours-to-reserve"] = SourceFields.Battery,
         ["charging-beyond-input"] = SourceFields.Charging,
+        ["charging-stops-below-reserve"] = SourceFields.Charging,
+        ["interlock-switches-neutral"] = TransferFields.SwitchesNeutral,
         ["source-device-below-scenario"] = SourceFields.Ocpd,
         ["cord-or-inlet-below-source-breaker"] = SourceFields.Outlet,
         ["source-outlet-without-neutral"] = SourceFields.Outlet,

@@ -6,6 +6,9 @@ namespace PanelTui.Engine.Loads;
 /// <summary>What runs together in a scenario.</summary>
 public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Circuits, ImmutableArray<PlacedLoad> Loads)
 {
+    /// <summary>All loads of these circuits, those of one group too.</summary>
+    public required ImmutableArray<PlacedLoad> Members { get; init; }
+
     /// <summary>Loads of these circuits that a larger one of their group stands for.</summary>
     public required ImmutableArray<PlacedLoad> LeftOut { get; init; }
 
@@ -24,9 +27,10 @@ public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Ci
     {
         var ordinals = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
         ImmutableArray<PlacedLoad> loads = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
-        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads))
+        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads, scenario.Starting))
         {
-            LeftOut = Noncoincident.LeftOut(loads),
+            Members = loads,
+            LeftOut = Noncoincident.LeftOut(loads, scenario.Starting),
         };
     }
 

@@ -47,6 +47,8 @@ public static class RuleBook
         new EmergencyLoadOnStandbyPanelRule(),
         new SurgeWithoutTimeRule(),
         new ChargingBeyondInputRule(),
+        new ChargingStopsBelowReserveRule(),
+        new InterlockSwitchesNeutralRule(),
         new HoursToReserveRule(),
         new VehicleChargingBeyondSourceRule(),
         new LegsUnevenRule(),

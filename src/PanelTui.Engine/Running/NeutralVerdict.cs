@@ -109,7 +109,7 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         (SourceStanding.Unknown, null) => ["transfer.switches_neutral", "source.neutral"],
         (SourceStanding.Unknown, _) => ["transfer.switches_neutral"],
         (_, null) => ["source.neutral"],
-        (SourceStanding.OnlySystem, _) => ["panel.neutral_bonded"],
+        (SourceStanding.OnlySystem, _) when InPanel is null => ["panel.neutral_bonded"],
         _ => [],
     };
 
@@ -144,14 +144,18 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
     {
         SourceStanding.Separate => "at the source, and an electrode there where it is permanent",
         SourceStanding.SharesTheNeutral => "at the service alone, none at the source or in this panel",
-        SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the inverters floating",
+        SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the source floating",
         SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords",
         _ => null,
     };
 
-    /// <remarks>Without transfer equipment and without a device on a normal supply there is no grid in the file.</remarks>
+    /// <remarks>
+    /// An interlock of breakers switches no neutral, so what says that it does is not believed. Without transfer equipment and without a device on a
+    /// normal supply there is no grid in the file.
+    /// </remarks>
     private static SourceStanding StandingOf(Schedule schedule, StandbySource source) => schedule switch
     {
+        { Transfer: { Kind: TransferKind.Interlock, SwitchesNeutral: true } } => SourceStanding.Unknown,
         { Transfer.SwitchesNeutral: true } => SourceStanding.Separate,
         { Transfer.SwitchesNeutral: false } => SourceStanding.SharesTheNeutral,
         { Transfer: null, Feeder.Ocpd: null } or { Transfer: null, Feeder: null } =>

@@ -17,6 +17,9 @@ public sealed record ScenarioRun
     /// <summary>The loads that run: of a group only the largest, and none that the source leaves without a voltage.</summary>
     public required ImmutableArray<PlacedLoad> Loads { get; init; }
 
+    /// <summary>What could run of these circuits, before of a group the largest is taken: with that one off, another runs.</summary>
+    internal ImmutableArray<PlacedLoad> Members { get; init; }
+
     /// <summary>Loads between the legs, where the source's legs are in phase: there is no voltage for them.</summary>
     public required ImmutableArray<PlacedLoad> Dead { get; init; }
 
@@ -77,7 +80,7 @@ public sealed record ScenarioRun
             Scenario,
             schedule,
             [.. Circuits.Where(one => !off.Contains(one.Ordinal))],
-            [.. Loads.Where(load => !off.Contains(load.Circuit.Ordinal))]) with { Dead = Dead };
+            [.. Members.Where(load => !off.Contains(load.Circuit.Ordinal))]) with { Dead = Dead };
     }
 
     public static ScenarioRun OfAll(Schedule schedule, ImmutableArray<PlacedLoad> all) => Of(Scenario.AllOnStandby, schedule, all);
@@ -85,16 +88,16 @@ public sealed record ScenarioRun
     public static ScenarioRun Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
     {
         var runs = ScenarioLoads.Of(scenario, schedule, all);
-        return OnSource(scenario, schedule, runs.Circuits, runs.Loads);
+        return OnSource(scenario, schedule, runs.Circuits, runs.Members);
     }
 
     /// <summary>A scenario whose circuits are chosen by hand, whatever it names.</summary>
     public static ScenarioRun OfCircuits(
         Scenario scenario, ImmutableArray<Circuit> circuits, Schedule schedule, ImmutableArray<PlacedLoad> all) =>
-        OnSource(scenario, schedule, circuits, ScenarioLoads.OfCircuits(scenario, circuits, all).Loads);
+        OnSource(scenario, schedule, circuits, ScenarioLoads.OfCircuits(scenario, circuits, all).Members);
 
     /// <summary>The same circuits and loads on the source of another schedule.</summary>
-    internal ScenarioRun On(Schedule schedule) => OnSource(Scenario, schedule, Circuits, [.. Loads, .. Dead]);
+    internal ScenarioRun On(Schedule schedule) => OnSource(Scenario, schedule, Circuits, [.. Members, .. Dead]);
 
     private static ScenarioRun OnSource(
         Scenario scenario, Schedule schedule, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> loads)
@@ -105,8 +108,9 @@ public sealed record ScenarioRun
     }
 
     private static ScenarioRun Of(
-        Scenario scenario, Schedule schedule, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> loads)
+        Scenario scenario, Schedule schedule, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> members)
     {
+        var loads = Noncoincident.Largest(members, scenario.Starting);
         var system = schedule.Panel.System;
         var limit = SourceLimit.Of(schedule.Source, system);
         var sum = LegSum.Of(system, loads.Select(load => load.RunningLegs));
@@ -117,6 +121,7 @@ public sealed record ScenarioRun
             Scenario = scenario,
             Circuits = circuits,
             Loads = loads,
+            Members = members,
             Dead = [],
             Legs = legs,
             Neutral = sum.Neutral(schedule.Source?.Arrangement ?? SourceArrangement.OneUnit),

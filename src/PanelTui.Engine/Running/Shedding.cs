@@ -14,21 +14,23 @@ public sealed record Shedding(ImmutableArray<Circuit> Shed, ScenarioRun Left)
 
     /// <summary>
     /// In the order of <see cref="SheddingOrder"/>, each time against the limit that is passed furthest. A circuit that takes nothing
-    /// off it stays, whatever its number, unless its handle is tied to one that goes.
+    /// off it stays, whatever its number, unless its handle is tied to one that goes. Where one of a group goes another of it runs.
     /// </summary>
     public static Shedding Of(ScenarioRun run, Schedule schedule)
     {
         var order = new SheddingOrder(schedule.Circuits);
         var shed = ImmutableArray.CreateBuilder<Circuit>();
-        var left = run.Loads;
-        for (var binding = run.Binding; binding is { Ok: false }; binding = ScenarioRun.BindingOf(ScenarioRun.BoundsOf(left, schedule)))
+        var left = run.Members;
+        var on = run.Loads;
+        for (var binding = run.Binding; binding is { Ok: false }; binding = ScenarioRun.BindingOf(ScenarioRun.BoundsOf(on, schedule)))
         {
             var passed = binding;
-            var next = order.Next(left, load => On(load, passed));
+            var next = order.Next(on, load => On(load, passed));
             if (next.IsEmpty)
                 break;
             shed.AddRange(next);
             left = left.RemoveAll(load => next.Any(circuit => circuit.Ordinal == load.Circuit.Ordinal));
+            on = Noncoincident.Largest(left, run.Scenario.Starting);
         }
         return new Shedding(shed.ToImmutable(), shed.Count == 0 ? run : run.Without(shed, schedule));
     }

@@ -52,18 +52,22 @@ public sealed record StartTable(
         }
     }
 
-    /// <summary>One after the other, so that the largest meets the least that runs: each with what then runs.</summary>
+    /// <summary>
+    /// Breaker by breaker, so that the largest meets the least that runs: each with what then runs. All that is on one breaker starts
+    /// as it closes.
+    /// </summary>
     public ImmutableArray<StartMoment> EasiestOrder
     {
         get
         {
-            var order = Moments.Select(moment => moment.Starting[0]).OrderByDescending(Extra).ToImmutableArray();
-            var runs = order.Aggregate(Running, (sum, start) => sum - start.Running);
+            var waiting = Moments.Select(moment => moment.Starting[0]).ToImmutableArray();
+            var runs = waiting.Aggregate(Running, (sum, start) => sum - start.Load.RunningLegs);
+            var order = waiting.GroupBy(start => start.Circuit.Ordinal).Select(breaker => breaker.ToImmutableArray()).OrderByDescending(Extra);
             var moments = ImmutableArray.CreateBuilder<StartMoment>();
-            foreach (var start in order)
+            foreach (var breaker in order)
             {
-                moments.Add(new StartMoment([start], runs + start.Legs, Surge, Continuous));
-                runs += start.Running;
+                moments.Add(Moment(breaker, runs));
+                runs = breaker.Aggregate(runs, (sum, start) => sum + start.Load.RunningLegs);
             }
             return moments.ToImmutable();
         }
@@ -106,11 +110,12 @@ public sealed record StartTable(
     private StartMoment Moment(ImmutableArray<MotorStart> starting, LegLoads runs) =>
         new(starting, starting.Aggregate(runs, (sum, start) => sum + start.LegsOfAll), Surge, Continuous);
 
-    private static decimal Extra(MotorStart start)
-    {
-        var extra = start.Legs - start.Running;
-        return extra.System.Legs.Max(leg => extra.VoltAmperesOn(leg).Value);
-    }
+    private static decimal Extra(MotorStart start) => WorstOf(start.Legs - start.Running);
+
+    private static decimal Extra(ImmutableArray<MotorStart> breaker) => WorstOf(breaker.Skip(1)
+        .Aggregate(breaker[0].LegsOfAll - breaker[0].Load.RunningLegs, (sum, start) => sum + start.LegsOfAll - start.Load.RunningLegs));
+
+    private static decimal WorstOf(LegLoads extra) => extra.System.Legs.Max(leg => extra.VoltAmperesOn(leg).Value);
 
     private IEnumerable<VoltAmperes> Added(Func<LegLoads, VoltAmperes> of) => Moments
         .Select(moment => of(moment.Starting[0].Legs - moment.Starting[0].Running))

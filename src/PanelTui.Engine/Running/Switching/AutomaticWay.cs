@@ -40,7 +40,7 @@ internal sealed class AutomaticWay(SwitchingFacts facts) : SwitchingWay
 
     private IEnumerable<SwitchingStep> Beforehand() => facts.LeaveOff.IsEmpty
         ? []
-        : [new("Before the grid fails: the breakers listed under LEAVE OFF to OFF, for the equipment does not know them.", (Handle.LeftOff, false))];
+        : [new($"Before the grid fails: the breakers listed under LEAVE OFF to OFF{(facts.IsManaged ? ", save what its load management sheds by itself" : ", for the equipment does not know them")}.", (Handle.LeftOff, false))];
 
     private IEnumerable<SwitchingStep> Afterwards() => facts.LeaveOff.IsEmpty
         ? []
@@ -55,8 +55,9 @@ internal sealed class AutomaticWay(SwitchingFacts facts) : SwitchingWay
         _ => "Everything that is on comes on at once, motors too; no surge that counts is written down, so whether the source starts them together is not to be told: ask its maker.",
     };
 
-    private static string Asked(StartMoment moment) =>
-        $"{Shown.Rounded(moment.AskedOn(moment.WorstLeg).Value, 0, "VA")} on leg {moment.WorstLeg}, more than it gives for a start";
+    private static string Asked(StartMoment moment) => moment.AskedOn(moment.WorstLeg) > moment.MayOn
+        ? $"{Shown.Rounded(moment.AskedOn(moment.WorstLeg).Value, 0, "VA")} on leg {moment.WorstLeg}, more than it gives for a start"
+        : $"{Shown.Rounded(moment.Asked.Total.Value, 0, "VA")} in all, more than it gives for a start";
 
     private string MotorsFirst() => facts.Motors.IsEmpty ? "" : $", what has a motor first: {SwitchingFacts.Listed(facts.Motors)}";
 }

@@ -99,7 +99,9 @@ internal sealed record SwitchingFacts
             Charging = source?.Charging is { From: ChargingFrom.Grid } charging ? $"from {charging.StartsAt} to {charging.StopsAt}" : null,
             HasSolar = source is { Solar: not null },
             Outlet = source?.Outlet is { } outlet ? outlet + (source.Ocpd is { } device ? $", behind a breaker of {device}" : "") : null,
-            LeaveOff = leftOff.Sentences,
+            LeaveOff = schedule.Transfer is { Kind: TransferKind.Automatic } && tooLarge.Length > 0
+                ? [.. leftOff.Sentences, $"By the schedule the source does not start it, not even before the rest: {Listed(tooLarge)}."]
+                : leftOff.Sentences,
             Motors = Circuits(order),
             TooLarge = tooLarge,
             TooLargeLater = Circuits(later, false),

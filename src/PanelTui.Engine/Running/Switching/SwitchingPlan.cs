@@ -37,7 +37,7 @@ public sealed record SwitchingPlan
         var way = SwitchingWay.Of(facts);
         return new SwitchingPlan
         {
-            Stops = [.. BondStops.Of(facts.Neutral)],
+            Stops = [.. BondStops.Of(facts)],
             IsAlone = facts.IsAlone,
             Never = [.. NeverSteps.Of(facts)],
             LeaveOff = [.. facts.LeaveOff],
