@@ -13,7 +13,7 @@ public sealed class ChargingStopsBelowReserveRule : CodeRule
         "Charging that ends below the reserve leaves nothing to be used: the loads go dark at the reserve though what charges is there.";
 
     public override string Advice =>
-        "Set source.charging.starts_at and stops_at above source.battery.reserve, on the equipment and here.";
+        "Set source.charging.stops_at above source.battery.reserve, or keep less back, on the equipment and here.";
 
     public override IEnumerable<Finding> Check(RuleContext context) =>
         context.Schedule.Source is { Battery: { } battery, Charging: { } charging } && charging.StopsAt <= battery.Reserve
