@@ -1,3 +1,4 @@
+using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
 
@@ -16,7 +17,7 @@ internal static class TopMapping
             return null;
         }
 
-        return AliasesAreSound(tree, diagnostics) && IsMapping(Aliases.Resolve(root), diagnostics)
+        return AliasesAreSound(tree, diagnostics) && IsMapping(Aliases.Resolve(root), diagnostics) && IsSchedule(Aliases.Resolve(root), diagnostics)
             ? new(root, "", "the schedule", diagnostics)
             : null;
     }
@@ -30,6 +31,21 @@ internal static class TopMapping
             $"the file is {Shapes.Name(root)}; a schedule is keys with values, the first of them schedule: 1");
         return false;
     }
+
+    /// <summary>Whether a key at the top is one of a schedule, or near one; else the file is about something else.</summary>
+    private static bool IsSchedule(YamlNode root, DiagnosticList diagnostics)
+    {
+        var known = TopFields.All.Select(field => field.Key).ToList();
+        if (root.Pairs.IsEmpty || root.Pairs.Any(pair => IsNear(pair.Key.Value, known))) return true;
+        diagnostics.Error(
+            DiagnosticCodes.MissingKey,
+            new(root.Span.Start, 0),
+            $"this is YAML, but not a schedule of a panel: it has none of {Listed.Or([.. known])}; `paneltui new` starts one");
+        return false;
+    }
+
+    /// <summary>A merge key may bring any other with it.</summary>
+    private static bool IsNear(string key, List<string> known) => key == "<<" || known.Contains(key) || DidYouMean.Closest(key, known) is not null;
 
     private static bool AliasesAreSound(YamlTree tree, DiagnosticList diagnostics)
     {

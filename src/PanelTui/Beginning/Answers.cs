@@ -9,7 +9,7 @@ internal sealed record Answers(ImmutableArray<(Question Question, string Text)> 
     public static readonly Answers None = new([]);
 
     /// <summary>The answer for a key; empty where it was left out or not asked for.</summary>
-    public string this[string path] => Given.LastOrDefault(answer => answer.Question.Path == path).Text is { } text && text != Question.NotYet ? text : "";
+    public string this[string path] => Given.LastOrDefault(answer => answer.Question.Path == path).Text is { } text and not (Question.NotYet or Question.NotKnown) ? text : "";
 
     public PanelSystem System => PanelSystem.All.FirstOrDefault(system => system.Name == this["panel.system"]) ?? PanelSystem.SplitPhase;
 

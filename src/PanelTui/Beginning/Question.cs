@@ -9,14 +9,22 @@ namespace PanelTui.Beginning;
 /// <param name="Text">The question.</param>
 internal sealed record Question(string Path, string Text)
 {
+    private const int MostOffered = 8;
+
     /// <summary>A choice that leaves the key, and with it its section, out for now.</summary>
     public const string NotYet = "not yet";
+
+    /// <summary>A choice that leaves the key out until somebody has looked.</summary>
+    public const string NotKnown = "not known";
 
     /// <summary>What to choose from, each with what it means; a number or the word answers.</summary>
     public ImmutableArray<(string Word, string Meaning)> Choices { get; init; } = [];
 
     /// <summary>What Enter alone answers; empty leaves the key out.</summary>
     public string Usual { get; init; } = "";
+
+    /// <summary>What is asked for, as a refusal calls it; the title of the key where that says it.</summary>
+    public string? Called { get; init; }
 
     /// <summary>What to look at for the answer.</summary>
     public string Hint { get; init; } = "";
@@ -38,8 +46,15 @@ internal sealed record Question(string Path, string Text)
         var written = field.Written(text);
         if (field.WhyNot(written) is not { } reason) return (written, null, null);
         return field.Meant(text) is [var likeliest, .. var others]
-            ? ("", $"\"{text}\" could be {string.Join(" or ", others.Take(3).Prepend(likeliest))}", likeliest)
-            : ("", reason, null);
+            ? ("", $"\"{text}\" could be {string.Join(" or ", others.Take(MostOffered - 1).Prepend(likeliest))}", likeliest)
+            : ("", InWords(field, reason), null);
+    }
+
+    /// <summary>The sentence of the format, which begins with its key, in the words of the question.</summary>
+    private string InWords(Field field, string reason)
+    {
+        var called = Called ?? field.Title;
+        return reason.StartsWith($"{field.Key} ", StringComparison.Ordinal) ? $"{char.ToLowerInvariant(called[0])}{called[1..]}{reason[field.Key.Length..]}" : reason;
     }
 
     private string? Chosen(string text)

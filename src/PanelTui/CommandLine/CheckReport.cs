@@ -43,7 +43,8 @@ internal static class CheckReport
     private static string Line(string name, Snapshot snapshot, Finding finding, string kind)
     {
         var spans = snapshot.Places.SpansOf(finding);
-        var also = string.Concat(spans.Skip(1).Select(span => $" (also line {snapshot.Source.PositionOf(span.Start).Line})"));
+        var lines = spans.Skip(1).Select(span => snapshot.Source.PositionOf(span.Start).Line).Distinct().ToList();
+        var also = lines.Count == 0 ? "" : $" (also {(lines.Count == 1 ? "line" : "lines")} {string.Join(", ", lines)})";
         return DisplayText.Clean(
             $"{name}:{PlaceOf(snapshot, spans[0])}: {kind}: {finding.Message}{also} [{finding.Rule}] ({finding.Cite})");
     }

@@ -24,10 +24,18 @@ internal sealed class PlaceTandemCommand : EditorCommand
     public override string? WhyNot(IEditor editor)
     {
         var (schedule, cursor) = (editor.Session.Schedule, editor.Session.Cursor);
-        if (editor.Session.Here is { } taken) return $"Space {cursor} holds {CircuitText.NameOf(taken)}";
+        if (editor.Session.Here is { } taken) return $"Space {taken.Space} holds {CircuitText.NameOf(taken)}{OtherHalf(schedule, taken.Space)}";
         return schedule.Panel.TandemSpaces.Contains(cursor.Number)
             ? null
-            : $"Space {cursor.Number} is not one where the listing allows tandem breakers (panel.tandem_spaces)";
+            : $"Space {cursor.Number} is not one where the listing allows tandem breakers (a, p: Spaces for tandems)";
+    }
+
+    /// <summary>Where the other half of a tandem may still go.</summary>
+    private static string OtherHalf(Schedule schedule, SpaceNumber taken)
+    {
+        if (!taken.IsHalf) return "";
+        var other = taken.With(taken.Half == SpaceHalf.A ? SpaceHalf.B : SpaceHalf.A);
+        return schedule.Circuits.Any(circuit => circuit.Spaces.Contains(other)) ? "" : $"; {other} is open: go there, then t";
     }
 
     public override void Run(IEditor editor)

@@ -25,7 +25,11 @@ internal abstract class CircuitForm : Form
 
     /// <summary>All loads of a circuit on one line.</summary>
     public static FormField LoadField(string loads) =>
-        new("Load", loads, 0, "KIND RATING, KEY VALUE: lighting 480 W, continuous · receptacle, outlets 4 · motor 2 hp") { Offers = LoadOffers.Of };
+        new("Load", loads, 0, "like motor 1/2 hp, or several: lighting 480 W, continuous; receptacle, outlets 4") { Offers = LoadOffers.Of };
+
+    /// <summary>Why loads were not taken, in words for a person who knows no kinds; nothing where they can stand.</summary>
+    public static FormRefusal? LoadRefusal(int field, string text) =>
+        TypedLoads.Of(text) is { Refusal: { } reason, Instead: var instead } ? new FormRefusal(field, reason, instead) : null;
 
     /// <summary>Name, breaker and poles by themselves; of the loads the whole form tells.</summary>
     public override FormRefusal? WhyNot(int field, string text) =>

@@ -21,7 +21,7 @@ internal sealed class EditCircuitForm(Snapshot snapshot, Circuit circuit) : Circ
     {
         var (done, refusal) = Change(session.Now, texts);
         if (done is { Change.IsEmpty: false }) session.Do(_ => done);
-        return refusal;
+        return refusal is { Field: Loads } ? LoadRefusal(Loads, texts[Loads]) ?? refusal : refusal;
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts)
@@ -42,7 +42,7 @@ internal sealed class EditCircuitForm(Snapshot snapshot, Circuit circuit) : Circ
         }
 
         if (texts[Loads].Trim() != Fields[Loads].Value)
-            yield return (Loads, before => SetLoads.In(before, circuit.Ordinal, LoadPhrase.Parse(texts[Loads])));
+            yield return (Loads, before => SetLoads.In(before, circuit.Ordinal, LoadPhrase.Parse(TypedLoads.Of(texts[Loads]).Text)));
     }
 
     private YamlPath PathOf(string key) => Places.Circuit(circuit.Ordinal).Then(key);

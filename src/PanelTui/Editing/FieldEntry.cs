@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using PanelTui.Beginning;
 using PanelTui.Documents.Reading.Fields;
+using PanelTui.Documents.Reading.Values;
 using PanelTui.Documents.Yaml;
 using PanelTui.Presentation;
 
@@ -8,6 +10,9 @@ namespace PanelTui.Editing;
 /// <summary>A key of the format as a field of a form: its words, its value, what may stand there.</summary>
 internal static class FieldEntry
 {
+    /// <summary>More words than this do not fit into the rows of a refusal.</summary>
+    private const int MostWords = 8;
+
     /// <param name="session">The open file.</param>
     /// <param name="path">Where the key stands.</param>
     /// <param name="columns">Its width; 0 shares what the others leave.</param>
@@ -25,11 +30,17 @@ internal static class FieldEntry
     public static FormRefusal Refused(int at, Field field, string text, string reason)
     {
         var isWrong = text.Trim().Length > 0 && field.WhyNot(field.Written(text)) is not null;
-        var meant = isWrong ? field.Meant(text) : ImmutableArray<string>.Empty;
-        if (meant.IsEmpty) return new FormRefusal(at, reason);
+        var meant = isWrong ? Meant(field, text) : [];
+        if (meant.IsEmpty) return new FormRefusal(at, isWrong && field.Allowed.Length > MostWords ? Unlisted(field, text) : reason);
         var others = meant.Length > 1 ? $"; or {string.Join(", ", meant.Skip(1).Take(4))}" : "";
         return new FormRefusal(at, $"\"{text.Trim()}\" could be {meant[0]}: Enter takes it{others}", meant[0]);
     }
+
+    private static ImmutableArray<string> Meant(Field field, string text) =>
+        field.Path == "circuits[].loads[].kind" && UsualLoads.Called(text) is { } usual ? [usual.Kind] : field.Meant(text);
+
+    private static string Unlisted(Field field, string text) =>
+        $"\"{text.Trim()}\" is not one of the {field.Allowed.Length} to choose from, which ↓ goes through{DidYouMean.Hint(text, field.Allowed)}";
 
     /// <summary>What is wrong with a text by itself; nothing is wrong with one that may be left out.</summary>
     public static FormRefusal? WhyNot(int at, Field field, string text)

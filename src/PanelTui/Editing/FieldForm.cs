@@ -24,6 +24,8 @@ internal sealed class FieldForm : Form
 
     public override bool StepByStep => true;
 
+    public override string? OnwardByTab => _paths.Length == 1 ? "done, next row" : null;
+
     public override FormRefusal? WhyNot(int field, string text) => FieldEntry.WhyNot(field, FieldBook.At(_paths[field])!, text);
 
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)

@@ -17,6 +17,9 @@ internal abstract class Form
     /// <summary>Whether Enter goes on to the next field, and sends the form from the last one.</summary>
     public virtual bool StepByStep => false;
 
+    /// <summary>What the foot calls it that Tab takes the form and goes on to the next; nothing where it does not.</summary>
+    public virtual string? OnwardByTab => null;
+
     /// <summary>What is wrong with one text by itself, before the form goes on from it.</summary>
     public virtual FormRefusal? WhyNot(int field, string text) => null;
 

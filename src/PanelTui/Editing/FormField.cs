@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Presentation;
 
 namespace PanelTui.Editing;
 
@@ -9,6 +10,14 @@ internal sealed record FormField(string Label, string Value, int Columns, string
 {
     /// <summary>Whether Enter passes over it on the way through a new form; Tab stops at it all the same.</summary>
     public bool EnterPasses { get; init; }
+
+    /// <summary>The hint without the clauses at its end that have no room.</summary>
+    public string HintWithin(int columns)
+    {
+        var hint = Hint;
+        while (DisplayText.Width(hint) > columns && hint.LastIndexOf("; ", StringComparison.Ordinal) is > 0 and var at) hint = hint[..at];
+        return hint;
+    }
 
     /// <summary>What was typed before the form was there: it stands in the place of the value, with the cursor after it.</summary>
     public string? Begun { get; init; }

@@ -21,7 +21,8 @@ internal sealed class NewCircuitForm(SpaceNumber space, int poles) : CircuitForm
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
         if (session.Do(snapshot => Place(snapshot, texts)) is not { } reason) return null;
-        return new FormRefusal(FieldToBlame(session.Now, texts), reason);
+        var field = FieldToBlame(session.Now, texts);
+        return (field == Loads && session.WhyNoEdit is null ? LoadRefusal(field, texts[Loads]) : null) ?? new FormRefusal(field, reason);
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts) =>
@@ -29,7 +30,7 @@ internal sealed class NewCircuitForm(SpaceNumber space, int poles) : CircuitForm
 
     private Intended Place(Snapshot snapshot, ImmutableArray<string> texts)
     {
-        var circuit = NewCircuit.Of(space, texts[Rating].Trim(), texts[Name].Trim(), LoadPhrase.Parse(texts[Loads]));
+        var circuit = NewCircuit.Of(space, texts[Rating].Trim(), texts[Name].Trim(), LoadPhrase.Parse(TypedLoads.Of(texts[Loads]).Text));
         var count = texts[Poles].Trim();
         return AddCircuit.In(snapshot, count == "1" ? circuit : circuit.With("poles", count));
     }

@@ -71,7 +71,13 @@ internal sealed class FieldsPage : Page
         var field = FieldPlaces.Of(Section)[Math.Max(0, chosen)].Field;
         var without = field.IsRequired ? " Needed." : field.Default is { } value ? $" Without it: {value}." : "";
         var example = field.Example.Length is > 0 and < 30 && field.Allowed.IsEmpty ? $", e.g. {field.Example}" : "";
-        return $"{field.Path}: {char.ToLowerInvariant(field.Help[0])}{field.Help[1..]}; {field.Expected}{example}.{without}";
+        var expected = field.Shape switch
+        {
+            FieldShape.ListOfMappings => "Enter opens the list",
+            FieldShape.Mapping => "Enter begins it",
+            _ => $"{field.Expected}{example}",
+        };
+        return $"{field.Title}: {char.ToLowerInvariant(field.Help[0])}{field.Help[1..]}; {expected}.{without}";
     }
 
     public override void Turn(Session session, int by)

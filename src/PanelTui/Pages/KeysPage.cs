@@ -84,7 +84,8 @@ internal sealed class KeysPage(Page? from = null) : Page
                 $"{entries[row]} {(row + rows < entries.Count ? entries[row + rows] : "")}")),
             PageRow.Gap,
             .. Wrapped.Of("On a page: arrows and PgUp, PgDn walk, Enter chooses, Esc goes back.", columns).Select(line => new PageRow(line)),
-            .. Wrapped.Of("In a form: Enter sends, ↓ chooses, Tab completes or goes on, Esc gives up.", columns).Select(line => new PageRow(line)),
+            .. Wrapped.Of("In a form: Enter sends, ↓ chooses, Tab completes or goes on, Esc gives up; ^U, ^K, ^W take away what is before, what is after, a word.", columns)
+                .Select(line => new PageRow(line)),
         ];
     }
 }

@@ -42,8 +42,10 @@ internal static class FindingRows
             .Select(line => new FigureRow(line, "", tone));
     }
 
-    private static string Where(Finding finding, int named) =>
-        finding.Spaces.IsEmpty ? ""
-        : finding.Spaces.Length <= MostSpaces ? $" {string.Join(",", finding.Spaces)}:"
-        : $" {string.Join(",", finding.Spaces.Take(named))} +{Shown.Exactly(finding.Spaces.Length - named)}:";
+    private static string Where(Finding finding, int named) => finding.Spaces.Order().ToList() switch
+    {
+        [] => "",
+        { Count: <= MostSpaces } spaces => $" {string.Join(",", spaces)}:",
+        var spaces => $" {string.Join(",", spaces.Take(named))} +{Shown.Exactly(spaces.Count - named)}:",
+    };
 }

@@ -9,7 +9,8 @@ namespace PanelTui.Presentation;
 /// <remarks>Kind and rating first, then key and value, with commas between; a semicolon before the next load.</remarks>
 internal static class LoadPhrase
 {
-    private static readonly string[] Flags = ["continuous", "supplementary"];
+    /// <summary>Keys that stand for yes by themselves.</summary>
+    public static readonly ImmutableArray<string> Flags = ["continuous", "supplementary"];
 
     /// <summary>The line for a circuit, in the file's own words and units.</summary>
     public static string Of(Snapshot snapshot, int ordinal)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PanelTui.Editing;
 using PanelTui.Presentation;
 using PanelTui.Views;
@@ -19,6 +20,8 @@ internal sealed class FormDesk
         View.SentOn += (form, texts) => Send(form, texts, goesOn: true);
         View.Refused += Refuse;
         View.GivenUp += () => End("");
+        View.Moved += () => Changed?.Invoke();
+        View.Overfilled += Overfilled;
         View.Touched += (form, texts) =>
         {
             _refusal = null;
@@ -49,7 +52,7 @@ internal sealed class FormDesk
     public ImmutableArray<ImmutableArray<TextRun>> Rows(int columns) =>
         FormText.Below(_open!.Fields[View.Focus], _refusal, View.Offers, View.Texts[View.Focus], columns);
 
-    public ImmutableArray<TextRun> Keys(int columns) => FormText.Keys(_open!.Fields.Length, !View.Offers.IsEmpty, columns);
+    public ImmutableArray<TextRun> Keys(int columns) => FormText.Keys(View.Keys, columns);
 
     private void Send(Form form, ImmutableArray<string> texts, bool goesOn)
     {
@@ -67,6 +70,17 @@ internal sealed class FormDesk
     {
         View.BackTo(refusal.Field, refusal.Instead);
         _refusal = refusal.Reason;
+        Changed?.Invoke();
+    }
+
+    /// <summary>The text stays as it was, and what is selected in it.</summary>
+    private void Overfilled(int length)
+    {
+        var refusal = string.Create(
+            CultureInfo.InvariantCulture,
+            $"a field holds {MarkedTextField.Longest:N0} characters at most, and this would make {length:N0}: nothing was put in");
+        if (refusal == _refusal) return;
+        _refusal = refusal;
         Changed?.Invoke();
     }
 

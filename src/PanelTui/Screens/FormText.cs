@@ -11,7 +11,7 @@ internal static class FormText
         FormField field, string? refusal, ImmutableArray<string> offers, string text, int columns)
     {
         var said = refusal is null
-            ? EditorRows.Lines(field.Hint, columns, Tone.Plain).Take(offers.IsEmpty ? 2 : 1)
+            ? EditorRows.Lines(field.HintWithin(columns - 2), columns, Tone.Plain).Take(1)
             : EditorRows.Lines($"! {refusal}", columns, Tone.Error);
         return
         [
@@ -21,12 +21,13 @@ internal static class FormText
         ];
     }
 
-    public static ImmutableArray<TextRun> Keys(int fields, bool hasOffers, int columns) => KeyLine.Of(
+    public static ImmutableArray<TextRun> Keys(FormKeys keys, int columns) => KeyLine.Of(
         [
-            ("Enter", "done"),
-            ("Tab", fields > 1 ? "next field" : "done, and the next"),
-            .. hasOffers ? new[] { ("↓", "choose") } : [],
+            ("Enter", keys.EnterGoesOn ? "next" : "done"),
+            .. (keys.TabCompletes ? "complete" : keys.Tab) is { } tab ? new[] { ("Tab", tab) } : [],
+            .. keys.HasOffers ? new[] { ("↓", "choose") } : [],
             ("Esc", "give up"),
+            .. keys.TypingReplaces ? new[] { ("typing", "replaces"), ("→", "keeps") } : [],
         ],
         columns);
 

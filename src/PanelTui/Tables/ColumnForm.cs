@@ -22,7 +22,7 @@ internal sealed class ColumnForm : Form
         var label = rows is [var one] ? $"{one.Circuit.Space} {column.Title}" : $"{column.Title} of {rows.Length}";
         var values = rows.Select(column.Value).Distinct().ToList();
         var value = values is [var same] ? same : "";
-        Fields = column.Key == CircuitColumn.Loads
+        Fields = IsOfLoads
             ? [CircuitForm.LoadField(value) with { Label = label, Begun = begun }]
             : [FieldEntry.Of(session, column.PathOf(_circuits[0]), 0, label) with { Value = value, Begun = begun }];
     }
@@ -31,22 +31,30 @@ internal sealed class ColumnForm : Form
 
     public override bool StepByStep => true;
 
+    public override string? OnwardByTab => _circuits.Length == 1 ? "done, next cell" : null;
+
+    private bool IsOfLoads => _column.Key == CircuitColumn.Loads;
+
     public override FormRefusal? WhyNot(int field, string text) =>
-        _column.Key == CircuitColumn.Loads ? null : FieldEntry.WhyNot(field, _column.Field!, text);
+        IsOfLoads ? null : FieldEntry.WhyNot(field, _column.Field!, text);
 
     public override FormRefusal? Send(Session session, ImmutableArray<string> texts)
     {
         if (IsUnchanged(texts)) return null;
-        if (session.Do(snapshot => _column.Set(snapshot, _circuits, texts[0])) is not { } reason) return null;
-        return WhyNot(0, texts[0]) ?? new FormRefusal(0, reason);
+        if (session.Do(snapshot => _column.Set(snapshot, _circuits, Text(texts))) is not { } reason) return null;
+        if (session.WhyNoEdit is not null) return new FormRefusal(0, reason);
+        return (IsOfLoads ? CircuitForm.LoadRefusal(0, texts[0]) : WhyNot(0, texts[0])) ?? new FormRefusal(0, reason);
     }
 
     public override void Preview(Session session, ImmutableArray<string> texts)
     {
-        var isSlow = _circuits.Length > MostPreviewed && (_column.Key == CircuitColumn.Loads || texts[0].Trim().Length == 0);
+        var isSlow = _circuits.Length > MostPreviewed && (IsOfLoads || texts[0].Trim().Length == 0);
         if (isSlow || IsUnchanged(texts)) session.EndPreview();
-        else session.Try(snapshot => _column.Set(snapshot, _circuits, texts[0]));
+        else session.Try(snapshot => _column.Set(snapshot, _circuits, Text(texts)));
     }
+
+    /// <summary>Loads in the words of the format.</summary>
+    private string Text(ImmutableArray<string> texts) => IsOfLoads ? TypedLoads.Of(texts[0]).Text : texts[0];
 
     private bool IsUnchanged(ImmutableArray<string> texts) => _circuits.Length == 1 && texts[0].Trim() == Fields[0].Value;
 }

@@ -32,7 +32,8 @@ internal sealed class PasteCellForm : Form
     {
         var text = texts[0].Trim();
         if (text.Length > 0 && _column is { Key: not CircuitColumn.Loads } column && FieldEntry.WhyNot(0, column.Field!, text) is { } refusal) return refusal;
-        _take(text);
+        if (_column is { Key: CircuitColumn.Loads } && CircuitForm.LoadRefusal(0, text) is { } unread) return unread;
+        _take(_column is { Key: CircuitColumn.Loads } ? TypedLoads.Of(text).Text : text);
         return null;
     }
 }

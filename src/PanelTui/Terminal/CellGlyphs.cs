@@ -6,11 +6,15 @@ namespace PanelTui.Terminal;
 internal sealed class CellGlyphs(bool ascii)
 {
     private const string Refused = "?";
+    private const string Arrow = "→";
 
     /// <param name="grapheme">The content of the cell.</param>
     /// <param name="room">The columns left in the row.</param>
-    public (string Glyph, int Width) For(string? grapheme, int room)
+    /// <param name="next">The content of the cell after it: the shaft of an arrow to the right takes the blank before its head.</param>
+    public (string Glyph, int Width) For(string? grapheme, int room, string? next = null)
     {
+        if (ascii && next == Arrow && string.IsNullOrWhiteSpace(grapheme))
+            return ("-", 1);
         if (string.IsNullOrEmpty(grapheme))
             return (" ", 1);
         if (grapheme.Length == 1 && grapheme[0] is >= ' ' and <= '~')

@@ -121,7 +121,8 @@ internal sealed class DiffOutput(ByteSink sink, CellGlyphs glyphs, SgrTable styl
         for (var column = 0; column < buffer.Cols; column++)
         {
             var cell = buffer.Contents![row, column];
-            var (glyph, width) = glyphs.For(cell.Grapheme, buffer.Cols - column);
+            var next = column + 1 < buffer.Cols ? buffer.Contents[row, column + 1].Grapheme : null;
+            var (glyph, width) = glyphs.For(cell.Grapheme, buffer.Cols - column, next);
             var style = StyleOf(cell);
             if (!_shown.Shows(row, column, glyph, style))
             {

@@ -11,7 +11,7 @@ namespace PanelTui.Views;
 /// <summary>A form on one row: each label before its field. Enter sends, Tab walks, Esc gives up.</summary>
 internal sealed class FormView : View
 {
-    private readonly List<TextField> _boxes = [];
+    private readonly List<MarkedTextField> _boxes = [];
     private Form? _form;
 
     /// <summary>What was typed into the field, before a value was chosen in its place.</summary>
@@ -37,6 +37,20 @@ internal sealed class FormView : View
 
     /// <summary>A text or the focus has changed.</summary>
     public event Action<Form, ImmutableArray<string>>? Touched;
+
+    /// <summary>The cursor has moved within a field, or what was selected is no longer.</summary>
+    public event Action? Moved;
+
+    /// <summary>A text was not put in, since the field would hold so many characters.</summary>
+    public event Action<int>? Overfilled;
+
+    /// <summary>What the keys do in the field that has the focus.</summary>
+    public FormKeys Keys => new(
+        EnterGoesOn: _form is { } form && NextStep(form) is not null,
+        TabCompletes: Completion is not null,
+        Tab: _boxes.Count > 1 ? "next field" : _form?.OnwardByTab,
+        HasOffers: !Offers.IsEmpty,
+        TypingReplaces: _boxes[Focus].IsReplaced);
 
     /// <summary>The field that has the focus, from 0.</summary>
     public int Focus => Math.Max(0, _boxes.FindIndex(box => box.HasFocus));
@@ -83,8 +97,7 @@ internal sealed class FormView : View
     {
         _boxes[field].SetFocus();
         if (text is not null) _boxes[field].Text = HiddenLetters.Shown(text);
-        _boxes[field].ClearAllSelection();
-        _boxes[field].MoveEnd();
+        _boxes[field].GoOn();
     }
 
     protected override bool OnClearingViewport()
@@ -109,6 +122,7 @@ internal sealed class FormView : View
         box.KeyBindings.Remove(Key.Enter);
         box.KeyDown += OnBoxKey;
         box.ValueChanged += (_, _) => OnValue(box);
+        box.Overfilled += length => Overfilled?.Invoke(length);
         Add(new Label { X = at, Y = 0, Text = $" {field.Label}" }, box);
         _boxes.Add(box);
         return at + field.Label.Length + 2 + width;
@@ -131,18 +145,39 @@ internal sealed class FormView : View
 
     private void OnBoxKey(object? sender, Key key)
     {
-        if (_form is not { } form) return;
+        if (_form is not { } form || sender is not MarkedTextField box) return;
         key.Handled = true;
         if (key == Key.Esc) GivenUp?.Invoke();
         else if (key == Key.CursorDown && Choose(1)) return;
         else if (key == Key.CursorUp && Choose(-1)) return;
-        else if (key == Key.Tab && Complete()) return;
-        else if (key == Key.Tab && _boxes.Count == 1) SentOn?.Invoke(form, Texts);
+        else if (key == Key.Tab && Completion is { } whole) Put(whole);
+        else if (key == Key.Tab && form.OnwardByTab is not null) SentOn?.Invoke(form, Texts);
         else if (key == Key.Tab || key == Key.CursorDown) GoTo((Focus + 1) % _boxes.Count);
         else if (key == Key.Tab.WithShift || key == Key.CursorUp) GoTo((Focus + _boxes.Count - 1) % _boxes.Count);
         else if (key == Key.Enter && NextStep(form) is { } next) Step(form, next);
         else if (key == Key.Enter) Sent?.Invoke(form, Texts);
-        else key.Handled = false;
+        else if (!Edit(box, key)) Pass(box, key);
+    }
+
+    /// <summary>The keys that take text away, as on a command line, and the one that keeps what typing would replace.</summary>
+    private bool Edit(MarkedTextField box, Key key)
+    {
+        if (key == Key.U.WithCtrl) box.TakeBefore();
+        else if (key == Key.K.WithCtrl) box.TakeAfter();
+        else if (key == Key.W.WithCtrl) box.TakeWord();
+        else if (key == Key.CursorRight && box.IsReplaced) box.GoOn();
+        else return false;
+        Moved?.Invoke();
+        return true;
+    }
+
+    /// <summary>Leaves the key to the field; where it ends a selection without changing the text, that is told, too.</summary>
+    private void Pass(MarkedTextField box, Key key)
+    {
+        key.Handled = box.IsReplaced && box.KeyBindings.TryGet(key, out _);
+        if (!key.Handled) return;
+        foreach (var command in box.KeyBindings.GetCommands(key)) box.InvokeCommand(command);
+        Moved?.Invoke();
     }
 
     /// <summary>Puts the next of the offered values into the field; whether there are any.</summary>
@@ -155,22 +190,22 @@ internal sealed class FormView : View
         return true;
     }
 
-    /// <summary>Finishes a value that was begun; whether there was one to finish.</summary>
-    private bool Complete()
+    /// <summary>The value that was begun, whole; nothing where there is none to finish.</summary>
+    private string? Completion
     {
-        var begun = Texts[Focus];
-        if (begun.Length == 0 || Offers is not [var first, ..] || Offers.Contains(begun)) return false;
-        if (first.Length == begun.Length || !first.StartsWith(begun, StringComparison.OrdinalIgnoreCase)) return false;
-        Put(first);
-        return true;
+        get
+        {
+            var begun = Texts[Focus];
+            if (begun.Length == 0 || Offers is not [var first, ..] || Offers.Contains(begun)) return null;
+            return first.Length > begun.Length && first.StartsWith(begun, StringComparison.OrdinalIgnoreCase) ? first : null;
+        }
     }
 
     private void Put(string value)
     {
         _isChoosing = true;
         _boxes[Focus].Text = HiddenLetters.Shown(value);
-        _boxes[Focus].ClearAllSelection();
-        _boxes[Focus].MoveEnd();
+        _boxes[Focus].GoOn();
         _isChoosing = false;
     }
 

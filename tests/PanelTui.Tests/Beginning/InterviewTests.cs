@@ -43,9 +43,11 @@ public class InterviewTests
     }
 
     [Theory]
-    [InlineData("panel.spaces", "many", "spaces is \"many\"; write a whole number, 1 to 252")]
-    [InlineData("panel.bus", "125 V", "bus is \"125 V\", a voltage; a current in A or kA is expected, e.g. 60 A")]
+    [InlineData("panel.spaces", "many", "the number of spaces is \"many\"; write a whole number, 1 to 252")]
+    [InlineData("panel.bus", "125 V", "the bus rating is \"125 V\", a voltage; a current in A or kA is expected, e.g. 60 A")]
     [InlineData("source.continuous", "7.5", "\"7.5\" could be 7.5 kW or 7.5 W")]
+    [InlineData("source.ocpd", "7,5 kW", "the source's breaker is \"7,5 kW\", a power; a current in A or kA is expected, e.g. 20 A")]
+    [InlineData("source.outlet", "30", "\"30\" could be TT-30 or L5-30 or 5-30 or L6-30 or L14-30 or 14-30 or 10-30 or L21-30")]
     [InlineData("circuits", "1 99", "\"99\" is not on the list; write numbers of it with blanks between, e.g. 1 3 4")]
     public void An_answer_that_cannot_stand_leaves_the_question_and_says_why(string path, string typed, string refusal)
     {
@@ -57,6 +59,23 @@ public class InterviewTests
     [Fact]
     public void A_number_without_its_unit_is_offered_with_it_and_enter_takes_it() =>
         UpTo("source.continuous").Answer("7.5").Answer("").Answers["source.continuous"].ShouldBe("7.5 kW");
+
+    [Fact]
+    public void The_voltage_system_is_asked_for_as_such_and_the_outlets_are_listed()
+    {
+        UpTo("panel.system").Current!.Text.ShouldBe("Which voltage system does it have?");
+        UpTo("source.outlet").Current!.Hint.ShouldContain("TT-30, L5-20, L5-30");
+    }
+
+    [Fact]
+    public void Both_neutrals_are_asked_for_and_may_be_left_until_somebody_has_looked()
+    {
+        var (answers, _) = Answering(question => question.Path switch { "source.neutral" => "floating", "transfer.switches_neutral" => "no", _ => "" });
+        BeginningText.Of(answers).ShouldContain("  neutral: floating");
+        BeginningText.Of(answers).ShouldContain("  switches_neutral: no");
+        Read(Answering(_ => "").Answers).Source!.Neutral.ShouldBeNull();
+        BeginningText.Of(Answering(_ => "").Answers).ShouldContain("  # switches_neutral: ");
+    }
 
     [Fact]
     public void Going_back_takes_the_last_answer_away()

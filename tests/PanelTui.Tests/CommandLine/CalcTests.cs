@@ -133,7 +133,7 @@ public class CalcTests
 
     [Fact]
     public void A_figure_that_is_not_there_is_guessed() =>
-        Ran.With(Shed.Text, "calc", "-", "--why", "imbalanse").Error.ShouldContain("did you mean imbalance?");
+        Ran.With(Shed.Text, "calc", "-", "--why", "imbalanse").Error.ShouldContain("did you mean imbalance? The figures are");
 
     private static IEnumerable<string> Names(JsonElement element) => element.EnumerateObject().Select(property => property.Name);
 }

@@ -17,6 +17,18 @@ public class CheckTests
     }
 
     [Fact]
+    public void A_finding_on_several_lines_names_them_once()
+    {
+        var ran = Ran.Of("check", Shed.Example("market-hall"));
+        ran.Out.ShouldContain(" (also lines 42, 43,");
+        ran.Out.ShouldNotContain(") (also");
+    }
+
+    [Fact]
+    public void A_file_about_something_else_is_told_so() => Ran.With("services:\n  web: {image: site}\n", "check", "-").Out
+        .ShouldStartWith("standard input:1:1: error: this is YAML, but not a schedule of a panel: it has none of schedule, panel,");
+
+    [Fact]
     public void A_file_that_cannot_be_read_as_a_schedule_exits_with_2_and_names_line_column_and_what_was_expected()
     {
         var ran = Ran.With(Shed.Text.Replace("breaker: 15 A\n", "breaker: 15\n", StringComparison.Ordinal), "check", "-");

@@ -4,7 +4,7 @@ namespace PanelTui.Tests.CommandLine;
 public class NewTests
 {
     private static readonly string[] Typed =
-        ["Barn: east", "", "", "16", "100", "lugs", "2", "", "gen", "7.5", "", "30", "L14-30", "3", "50", "", "1 3 9"];
+        ["Barn: east", "", "", "16", "100", "lugs", "2", "", "gen", "7.5", "", "1", "30", "L14-30", "3", "50", "no", "", "1 3 9"];
 
     [Fact]
     public void The_answers_make_a_commented_file_that_check_finds_no_error_in()

@@ -30,6 +30,16 @@ public class FigureRowsTests
         Rows(Shed.Text, Shed.Text.Replace("space: 1\n", "space: 7\n", StringComparison.Ordinal), 25)
             .ShouldContain(" Imbalance  10.6 → 40.4 %");
 
+    [Fact]
+    public void The_spaces_of_a_finding_stand_in_their_order()
+    {
+        var rows = FindingRows.Of(Shed.Snapshot(File.ReadAllText(Shed.Example("market-hall"))), 36, 60);
+        var named = rows.Select(row => row.In(36).Text.Trim().Split(':')[0]).Where(row => row.Length > 2 && row[1] == ' ' && row.Contains(','))
+            .Select(row => row[2..].Split(' ')[0].Split(',').Select(space => int.Parse(space.TrimEnd('a', 'b'), System.Globalization.CultureInfo.InvariantCulture)).ToList()).ToList();
+        named.ShouldNotBeEmpty();
+        named.ShouldAllBe(spaces => spaces.Order().SequenceEqual(spaces));
+    }
+
     private static IEnumerable<string> Rows(string now, string? then, int columns) => FigureRows
         .Of(Shed.Snapshot(now).Assessment!, then is null ? null : Shed.Snapshot(then).Assessment)
         .Select(row => row.In(columns).Text.TrimEnd());

@@ -32,6 +32,14 @@ public class EditorTests
     }
 
     [Fact]
+    public void At_the_taken_half_of_a_tandem_the_open_half_is_named()
+    {
+        using var editor = new OpenEditor(Shed.Text.Replace(
+            "  - {id: lamp, space: 11b, name: Lamp, breaker: 15 A, loads: [{kind: lighting, rating: 40 W}]}\n", "", StringComparison.Ordinal));
+        editor.GoTo("11a").Press(Key.T).Screen.ShouldContain("Space 11a holds Fan; 11b is open: go there, then t");
+    }
+
+    [Fact]
     public void A_tandem_breaker_goes_where_the_listing_allows_it_alone()
     {
         using var editor = new OpenEditor(Shed.Text.Replace("  - {space: 12, name: Spare, breaker: 20 A, spare: yes}\n", "", StringComparison.Ordinal));
@@ -208,7 +216,7 @@ public class EditorTests
     {
         using var editor = new OpenEditor();
         editor.Click(10, 3).Session.Cursor.ToString().ShouldBe("3");
-        editor.Click(10, 3).Keys.ShouldBe(" Enter done  Tab next field  Esc give up");
+        editor.Click(10, 3).Keys.ShouldBe(" Enter done  Tab next field  Esc give up  typing replaces  → keeps");
     }
 
     [Fact]

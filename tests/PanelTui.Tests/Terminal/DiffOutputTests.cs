@@ -139,6 +139,16 @@ public sealed class DiffOutputTests : IDisposable
     }
 
     [Fact]
+    public void On_a_plain_terminal_an_arrow_is_no_greater_than_sign()
+    {
+        using var plain = Output(ascii: true, ColourDepth.None);
+        _buffer.AddStr("24.8 → 9.7");
+        plain.Write(_buffer);
+        plain.Flush();
+        _writes.ShouldBe(["\e[2J\e[1;1H24.8->\e[C9.7"]);
+    }
+
+    [Fact]
     public void Frame_after_frame_the_terminal_shows_what_was_drawn() =>
         Gen.Select(Gen.Int[0, 9], Gen.Int[0, 2], Stroke, Gen.Bool)
             .Array[1, 30].Sample(ShowsWhatWasDrawn, iter: 300, threads: 1);

@@ -14,6 +14,11 @@ internal sealed class OutletForm() : ValueForm<string>("a NEMA configuration suc
         return IsConfiguration(written) ? written : IsConfiguration(Alone(written)) ? Alone(written) : text.Trim();
     }
 
+    /// <summary>Those of that many amperes, or of that family.</summary>
+    public override ImmutableArray<string> Meant(string text) => Alone(text.Trim().ToUpperInvariant()).TrimEnd('A', ' ') is { Length: > 0 } part
+        ? [.. Offered.Where(name => name.Split('-').Contains(part)).OrderByDescending(name => name.EndsWith($"-{part}", StringComparison.Ordinal))]
+        : [];
+
     public override Outcome<string> Read(string text)
     {
         var written = text.Trim().ToUpperInvariant();

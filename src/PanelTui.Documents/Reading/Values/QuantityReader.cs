@@ -16,12 +16,17 @@ internal static class QuantityReader
             .Select(measure => (Measure: measure, Unit: measure.Unit(unit)))
             .FirstOrDefault(pair => pair.Unit is not null);
         var fractions = measures.Any(measure => measure.HasFractions);
+        if (found.Unit is null && IsOfAnother(unit, measures)) return Refused(text, WrongUnit(number, unit, measures, example));
         var value = WrittenNumber.Read(number, found.Unit?.Symbol ?? unit, fractions);
         if (!value.Succeeded) return Refused(text, $", which {value.Problem}");
         return found.Unit is null
             ? Refused(text, WrongUnit(number, unit, measures, example))
             : Within(text, found.Measure, found.Unit.ToBase(value.Value));
     }
+
+    /// <summary>Whether the unit is known, and that of another quantity, however it is spelt.</summary>
+    private static bool IsOfAnother(string unit, IReadOnlyList<Measure> measures) =>
+        UnitNames.Quantity(unit) is not null && !measures.Any(measure => measure.Unit(UnitNames.Symbol(unit) ?? unit) is not null);
 
     private static Outcome<Quantity> Within(string text, Measure measure, decimal value) =>
         measure.OutOfBounds(value) is { } problem ? Refused(text, problem) : Outcome.Of(new Quantity(measure, value));
