@@ -47,7 +47,7 @@ internal sealed record Question(string Path, string Text)
         if (field.WhyNot(written) is not { } reason) return (written, null, null);
         return field.Meant(text) is [var likeliest, .. var others]
             ? ("", $"\"{text}\" could be {string.Join(" or ", others.Take(MostOffered - 1).Prepend(likeliest))}", likeliest)
-            : ("", InWords(field, reason), null);
+            : ("", Choices.IsEmpty ? InWords(field, reason) : $"\"{text}\" is not on the list; write a number of it, or a word", null);
     }
 
     /// <summary>The sentence of the format, which begins with its key, in the words of the question.</summary>

@@ -48,6 +48,7 @@ public class InterviewTests
     [InlineData("source.continuous", "7.5", "\"7.5\" could be 7.5 kW or 7.5 W")]
     [InlineData("source.ocpd", "7,5 kW", "the source's breaker is \"7,5 kW\", a power; a current in A or kA is expected, e.g. 20 A")]
     [InlineData("source.outlet", "30", "\"30\" could be TT-30 or L5-30 or 5-30 or L6-30 or L14-30 or 14-30 or 10-30 or L21-30")]
+    [InlineData("transfer.kind", "30", "\"30\" is not on the list; write a number of it, or a word")]
     [InlineData("circuits", "1 99", "\"99\" is not on the list; write numbers of it with blanks between, e.g. 1 3 4")]
     public void An_answer_that_cannot_stand_leaves_the_question_and_says_why(string path, string typed, string refusal)
     {
