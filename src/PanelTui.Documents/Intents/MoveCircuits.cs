@@ -13,10 +13,17 @@ public static class MoveCircuits
     public static Intended In(Snapshot snapshot, IEnumerable<Hop> hops, string? title = null)
     {
         var moves = hops.ToList();
-        var steps = moves.Select(hop => (Func<YamlTree, TextChange>)(tree => YamlEditor.SetScalar(
-            tree, PathOf(hop.Ordinal), new($"{hop.To}", ScalarKind.Plain))));
-        return Attempt.Of(snapshot, title ?? TitleOf(snapshot, moves), [.. steps]);
+        var called = title ?? TitleOf(snapshot, moves);
+        if (moves.Count > 1 && Attempt.Of(snapshot, called, tree => AtOnce(tree, moves)) is { IsPossible: true } done) return done;
+        return Attempt.Of(snapshot, called, [.. moves.Select(hop => (Func<YamlTree, TextChange>)(tree => YamlEditor.SetScalar(tree, PathOf(hop.Ordinal), SpaceOf(hop))))]);
     }
+
+    /// <summary>A swap takes as long as one move.</summary>
+    private static TextChange AtOnce(YamlTree tree, List<Hop> moves) =>
+        YamlEditor.SetScalars(tree, moves.Select(hop => (PathOf(hop.Ordinal), SpaceOf(hop), (string?)null)))
+            ?? throw new CannotEdit("not at once");
+
+    private static NewScalar SpaceOf(Hop hop) => new($"{hop.To}", ScalarKind.Plain);
 
     private static YamlPath PathOf(int ordinal) => Places.Circuit(ordinal).Then(CircuitFields.Space.Key);
 
