@@ -10,6 +10,7 @@ public class ShownTests
     [InlineData(2.7506, "2.7 h")]
     [InlineData(2.8, "2.8 h")]
     [InlineData(2.799999, "2.7 h")]
+    [InlineData(2.7999999999999, "2.8 h")]
     public void Hours_that_are_left_are_rounded_down(double hours, string shown) =>
         Shown.RoundedDown((decimal)hours, 1, "h").ShouldBe(shown);
 

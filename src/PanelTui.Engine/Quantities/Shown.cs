@@ -5,6 +5,8 @@ namespace PanelTui.Engine.Quantities;
 /// <summary>How a figure is written: always with a point, never with a separator, whatever the user's locale.</summary>
 public static class Shown
 {
+    private const int LastDigits = 9;
+
     /// <summary>All the digits there are, no trailing zeros: `2.5 kA` is held as 2500 and written `2500 A`.</summary>
     public static string Exactly(decimal value, string unit = "")
     {
@@ -29,8 +31,9 @@ public static class Shown
     }
 
     /// <summary>Rounded down to so many decimals: for what is left of something, such as hours, of which less is promised than there is.</summary>
+    /// <remarks>What sums and quotients leave in the last digits takes nothing away: 2.7999999999999 is 2.8.</remarks>
     public static string RoundedDown(decimal value, int decimals, string unit = "") =>
-        Rounded(Math.Round(value, decimals, MidpointRounding.ToNegativeInfinity), decimals, unit);
+        Rounded(Math.Round(Math.Round(value, LastDigits), decimals, MidpointRounding.ToNegativeInfinity), decimals, unit);
 
     /// <summary>Rounded half up to so many decimals, for showing only.</summary>
     public static string Rounded(decimal value, int decimals, string unit = "")

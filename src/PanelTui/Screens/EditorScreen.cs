@@ -115,6 +115,9 @@ internal sealed class EditorScreen : Runnable, IEditor
     public void Later(Action action) => App?.Invoke(action);
     public void Leave() => App?.RequestStop(this);
 
+    /// <summary>The parts cover it all, and paint what has changed of themselves.</summary>
+    protected override bool OnClearingViewport() => true;
+
     protected override void OnFrameChanged(in Rectangle frame)
     {
         base.OnFrameChanged(frame);

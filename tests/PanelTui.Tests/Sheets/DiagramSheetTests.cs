@@ -28,6 +28,20 @@ public class DiagramSheetTests
     public void Nothing_is_asserted_of_the_service() =>
         Text("switches_neutral: no", "neutral: floating", "").ReplaceLineEndings(" ").ShouldContain("service: bond and electrode not in this file");
 
+    /// <summary>Without a grid there is no service at which the bond would belong.</summary>
+    [Fact]
+    public void Off_the_grid_a_bond_in_this_panel_is_not_called_out_of_place()
+    {
+        var text = Shed.Text.Replace("transfer: {kind: manual, rating: 50 A}\n", "", StringComparison.Ordinal)
+            .Replace("feeder: {ocpd: 50 A}\n", "", StringComparison.Ordinal)
+            .Replace("neutral_bonded: no", "neutral_bonded: yes", StringComparison.Ordinal)
+            .Replace("arrangement: split,", "arrangement: split, neutral: floating,", StringComparison.Ordinal);
+        var diagram = TextFormat.Of(SheetKind.Find("diagram")!.Make(SheetCases.Read(text), SheetChoices.Default)).ReplaceLineEndings(" ");
+        diagram.ShouldContain("panel: neutral bonded here");
+        diagram.ShouldNotContain("belongs at the service only");
+        diagram.ShouldNotContain("comes on top");
+    }
+
     private static string Text(string transfer, string source, string panel) => TextFormat.Of(SheetKind.Find("diagram")!.Make(
         SheetCases.Read(SheetCases.TextNamed("Mill")
             .Replace("rating: 30 A, switches_neutral: no", transfer == "rating: 30 A" ? transfer : $"rating: 30 A, {transfer}", StringComparison.Ordinal)

@@ -69,6 +69,6 @@ internal sealed class OneLinePanel(Schedule schedule, Sketch sketch)
         sketch.Line(Edge + 64, y - 4, Edge + 64, y + 4);
         Symbols.Ground(sketch, Edge + 64, y + 4);
         if (_panel.NeutralBonded != false) sketch.Line(Edge + 44, y, Edge + 64, y, 1, dashed: _panel.NeutralBonded is null);
-        sketch.Text(Edge + 82, y + 6, SupplyWords.AtPanel(_panel));
+        sketch.Text(Edge + 82, y + 6, SupplyWords.AtPanel(schedule));
     }
 }

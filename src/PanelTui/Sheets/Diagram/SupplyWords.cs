@@ -15,7 +15,7 @@ internal static class SupplyWords
         null => "not stated whether the neutral is switched",
     };
 
-    public static string Bonds(Schedule schedule) => string.Join("; ", [Service, AtSource(schedule), AtPanel(schedule.Panel)]);
+    public static string Bonds(Schedule schedule) => string.Join("; ", [Service, AtSource(schedule), AtPanel(schedule)]);
 
     /// <summary>The service is outside of the file, so nothing is asserted of it.</summary>
     public const string Service = "service: bond and electrode not in this file, look there";
@@ -35,8 +35,9 @@ internal static class SupplyWords
         _ => "source: bond not stated",
     };
 
-    public static string AtPanel(Panel panel) => panel.NeutralBonded switch
+    public static string AtPanel(Schedule schedule) => schedule.Panel.NeutralBonded switch
     {
+        true when NeutralVerdict.Of(schedule) is { IsInferred: true } => "panel: neutral bonded here",
         true => "panel: neutral bonded here, which belongs at the service only",
         false => "panel: neutral kept apart from ground",
         null => "panel: bond not stated",
