@@ -19,7 +19,11 @@ public sealed record TransferEquipment
     /// <summary>Whether it has overcurrent protection of its own.</summary>
     public bool IntegralOcpd { get; init; }
 
+    /// <summary>As it is written down.</summary>
     public bool? SwitchesNeutral { get; init; }
+
+    /// <summary>As far as that is believed: breakers that an interlock holds leave the neutral connected, so of one that is said to switch it nothing is known.</summary>
+    public bool? NeutralIsSwitched => this is { Kind: TransferKind.Interlock, SwitchesNeutral: true } ? null : SwitchesNeutral;
 
     /// <summary>Whether it sheds loads so that the source is never asked for more than it has.</summary>
     public bool LoadManagement { get; init; }

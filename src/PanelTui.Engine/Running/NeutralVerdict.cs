@@ -149,15 +149,11 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         _ => null,
     };
 
-    /// <remarks>
-    /// An interlock of breakers switches no neutral, so what says that it does is not believed. Without transfer equipment and without a device on a
-    /// normal supply there is no grid in the file.
-    /// </remarks>
+    /// <remarks>Without transfer equipment and without a device on a normal supply there is no grid in the file.</remarks>
     private static SourceStanding StandingOf(Schedule schedule, StandbySource source) => schedule switch
     {
-        { Transfer: { Kind: TransferKind.Interlock, SwitchesNeutral: true } } => SourceStanding.Unknown,
-        { Transfer.SwitchesNeutral: true } => SourceStanding.Separate,
-        { Transfer.SwitchesNeutral: false } => SourceStanding.SharesTheNeutral,
+        { Transfer.NeutralIsSwitched: true } => SourceStanding.Separate,
+        { Transfer.NeutralIsSwitched: false } => SourceStanding.SharesTheNeutral,
         { Transfer: null, Feeder.Ocpd: null } or { Transfer: null, Feeder: null } =>
             source.Outlet is null ? SourceStanding.OnlySystem : SourceStanding.OutletsOnly,
         _ => SourceStanding.Unknown,

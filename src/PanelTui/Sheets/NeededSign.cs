@@ -37,7 +37,7 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
     /// <summary>What the signs hang on that the file does not tell.</summary>
     public static IEnumerable<string> Undecided(Schedule schedule)
     {
-        if (schedule is { Source.Outlet: not null, Transfer.SwitchesNeutral: null } or { Source.Outlet: not null, Transfer: null })
+        if (schedule is { Source.Outlet: not null, Transfer.NeutralIsSwitched: null } or { Source.Outlet: not null, Transfer: null })
             yield return "The sign at the inlet depends on transfer.switches_neutral, which the file does not state.";
         if (schedule.Source is { Location.Length: 0 })
             yield return "The sign at the service names where the source stands; the file does not state source.location.";
@@ -60,8 +60,8 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
     private static NeededSign? Inlet(Schedule schedule) => schedule switch
     {
         { Source.Outlet: null } or { Transfer: null } => null,
-        { Transfer.SwitchesNeutral: true, Source: { } source } => AtInlet(SignTexts.SeparatelyDerived, source),
-        { Transfer.SwitchesNeutral: false, Source: { } source } => AtInlet(SignTexts.NotSeparatelyDerived, source),
+        { Transfer.NeutralIsSwitched: true, Source: { } source } => AtInlet(SignTexts.SeparatelyDerived, source),
+        { Transfer.NeutralIsSwitched: false, Source: { } source } => AtInlet(SignTexts.NotSeparatelyDerived, source),
         _ => null,
     };
 

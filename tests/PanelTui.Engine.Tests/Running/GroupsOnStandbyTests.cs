@@ -84,6 +84,8 @@ public class GroupsOnStandbyTests
         NeutralVerdict.Of(schedule)!.Bonds.ShouldBe(NeutralBonds.Unknown);
         NeutralVerdict.Of(schedule)!.Sign.ShouldBeNull();
         schedule.Assessed().Findings.ShouldContain(finding => finding.Rule == "interlock-switches-neutral");
+        var plugged = schedule with { Source = schedule.Source! with { Outlet = "L14-30" } };
+        plugged.Assessed().Findings.ShouldNotContain(finding => finding.Rule == "sign-at-inlet");
     }
 
     private static Circuit Of(int space, int watts, string? group) =>

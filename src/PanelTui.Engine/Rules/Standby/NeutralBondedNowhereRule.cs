@@ -27,7 +27,7 @@ public sealed class NeutralBondedNowhereRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        if (context.Schedule is { Transfer.SwitchesNeutral: true, Source.Neutral: SourceNeutral.Floating })
+        if (context.Schedule is { Transfer.NeutralIsSwitched: true, Source.Neutral: SourceNeutral.Floating })
         {
             yield return Found(
                 context,

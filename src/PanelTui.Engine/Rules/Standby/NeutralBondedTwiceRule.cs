@@ -27,7 +27,7 @@ public sealed class NeutralBondedTwiceRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        if (context.Schedule is { Transfer.SwitchesNeutral: false, Source: { Neutral: SourceNeutral.Bonded } source })
+        if (context.Schedule is { Transfer.NeutralIsSwitched: false, Source: { Neutral: SourceNeutral.Bonded } source })
         {
             yield return Found(
                 context,

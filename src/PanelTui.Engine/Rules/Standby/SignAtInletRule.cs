@@ -23,7 +23,7 @@ public sealed class SignAtInletRule : CodeRule
     public override IEnumerable<Finding> Check(RuleContext context)
     {
         if (context.Schedule is
-            { Source: { Kind: SourceKind.Generator, Outlet: not null }, Transfer.SwitchesNeutral: { } switches })
+            { Source: { Kind: SourceKind.Generator, Outlet: not null }, Transfer.NeutralIsSwitched: { } switches })
         {
             yield return Found(
                 context,

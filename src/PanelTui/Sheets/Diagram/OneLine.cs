@@ -91,7 +91,7 @@ internal sealed class OneLine(Schedule schedule)
     /// <summary>A bonded source is drawn with its bond; the electrode belongs there only where it is a system of its own.</summary>
     private void SourceBond(StandbySource source)
     {
-        var isOwn = schedule.Transfer?.SwitchesNeutral == true;
+        var isOwn = schedule.Transfer?.NeutralIsSwitched == true;
         if (source.Neutral == SourceNeutral.Bonded || isOwn)
         {
             var stated = source.Neutral == SourceNeutral.Bonded;
@@ -134,7 +134,7 @@ internal sealed class OneLine(Schedule schedule)
     {
         const double X = Centre + 88;
         _sketch.Text(X, TransferTop + 14, "N", 8, bold: true, align: Align.Middle);
-        if (schedule.Transfer?.SwitchesNeutral == true)
+        if (schedule.Transfer?.NeutralIsSwitched == true)
         {
             Symbols.ChangeOver(_sketch, X, TransferTop + 24, 12, 20);
             _sketch.Line(Centre - 18, TransferTop + 34, X - 6, TransferTop + 34, dashed: true);
@@ -142,7 +142,7 @@ internal sealed class OneLine(Schedule schedule)
             return;
         }
 
-        _sketch.Line(X, TransferTop + 18, X, TransferEnd - 6, 1.6, dashed: schedule.Transfer?.SwitchesNeutral is null);
+        _sketch.Line(X, TransferTop + 18, X, TransferEnd - 6, 1.6, dashed: schedule.Transfer?.NeutralIsSwitched is null);
     }
 
     private void Feeder()

@@ -8,7 +8,7 @@ namespace PanelTui.Sheets.Diagram;
 /// <summary>What stands beside the symbols of the supplies.</summary>
 internal static class SupplyWords
 {
-    public static string Neutral(TransferEquipment? transfer) => transfer?.SwitchesNeutral switch
+    public static string Neutral(TransferEquipment? transfer) => transfer?.NeutralIsSwitched switch
     {
         true => "neutral switched: the source is a separately derived system",
         false => "neutral not switched: the source is not separately derived",
