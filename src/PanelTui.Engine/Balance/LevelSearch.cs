@@ -54,7 +54,7 @@ internal sealed class LevelSearch(
             if ((first & 255) == 0 && stop.IsCancellationRequested) return false;
             if (tables.Pieces[firsts.Links[first].First].Twin) continue;
             var looked = pairs is null
-                ? Look(new Candidate(loads.PercentWith(firsts.SumsAt(first)), firstCost, firsts.Links[first], null), firsts.FlowAt(first), _noFlow)
+                ? Look(new Candidate(loads.PercentWith(firsts.SumsAt(first)), firstCost, firsts.Links[first], null), room.ExtraMoves(firsts.FlowAt(first), _noFlow))
                 : JoinOne(firsts, firstCost, first, seconds, secondCost, pairs);
             if (!looked) return false;
             if (best.At(firstCost + secondCost) <= least) return true;
@@ -85,10 +85,9 @@ internal sealed class LevelSearch(
     private bool JoinOne(MoveSets firsts, int firstCost, int first, MoveSets seconds, int secondCost, SetPairs pairs)
     {
         var sums = firsts.SumsAt(first);
-        var flow = firsts.FlowAt(first);
         var moves = firstCost + secondCost;
         Span<long> together = stackalloc long[loads.Width];
-        foreach (var (from, to, extra) in Roomy(pairs, seconds, flow))
+        foreach (var (from, to, extra) in Roomy(pairs, seconds, firsts.FlowAt(first)))
         {
             var (low, high) = Window(sums[0], moves + extra);
             for (var place = pairs.From(low, from, to); place < to; place++)
@@ -98,7 +97,7 @@ internal sealed class LevelSearch(
                 if (!tables.Follows(firsts.Links[first], seconds.Links[second].First, seconds.Links[second].FirstOption)) continue;
                 for (var at = 0; at < together.Length; at++) together[at] = sums[at] + seconds.Sums[(second * seconds.Width) + at];
                 var candidate = new Candidate(loads.PercentWith(together), moves, firsts.Links[first], seconds.Links[second]);
-                if (!Look(candidate, flow, seconds.FlowAt(second))) return false;
+                if (!Look(candidate, extra)) return false;
                 (low, high) = Window(sums[0], moves + extra);
             }
         }
@@ -114,12 +113,9 @@ internal sealed class LevelSearch(
         return ((long)Math.Floor((target - off) / loads.Legs), (long)Math.Ceiling((target + off) / loads.Legs));
     }
 
-    private bool Look(Candidate candidate, ReadOnlySpan<short> flow, ReadOnlySpan<short> otherFlow)
-    {
-        if (!best.Betters(candidate.Percent, candidate.Moves)) return true;
-        var extra = room.ExtraMoves(flow, otherFlow);
-        return extra < 0 || !best.Betters(candidate.Percent, candidate.Moves + extra) || Try(candidate, candidate.Moves + extra);
-    }
+    /// <param name="extra">Moves beyond its own that make room for it; -1 where there can be none.</param>
+    private bool Look(Candidate candidate, int extra) =>
+        extra < 0 || !best.Betters(candidate.Percent, candidate.Moves + extra) || Try(candidate, candidate.Moves + extra);
 
     private bool Try(Candidate candidate, int budget)
     {

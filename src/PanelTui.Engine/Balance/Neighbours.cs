@@ -1,3 +1,4 @@
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Balance;
@@ -9,8 +10,6 @@ namespace PanelTui.Engine.Balance;
 /// </remarks>
 internal static class Neighbours
 {
-    private const int NextRow = 2;
-
     /// <summary>The number of each circuit's group by its ordinal, -1 for a breaker on its own.</summary>
     public static int[] Groups(Schedule schedule)
     {
@@ -30,7 +29,7 @@ internal static class Neighbours
         SpaceNumber[] sorted = [.. spaces];
         Array.Sort(sorted);
         for (var index = 1; index < sorted.Length; index++)
-            if (!Meet(sorted[index - 1], sorted[index])) return false;
+            if (!HandleTie.Meet(sorted[index - 1], sorted[index])) return false;
         for (var one = 0; one < circuits.Count; one++)
         {
             for (var other = one + 1; other < circuits.Count; other++)
@@ -41,16 +40,13 @@ internal static class Neighbours
 
     private static bool AreJoined(Circuit one, Circuit other) =>
         ShareNeutral(one, other)
-        || (IsTiedAlone(one) && IsTiedAlone(other) && Meet(one.Space, other.Space));
+        || (IsTiedAlone(one) && IsTiedAlone(other) && HandleTie.Meet(one.Space, other.Space));
 
     /// <summary>With a shared neutral the tie reaches those that share it, not another pair that happens to sit beside them.</summary>
     private static bool IsTiedAlone(Circuit circuit) => circuit is { Tied: true, Breaker.Poles: 1, Multiwire: null };
 
     private static bool ShareNeutral(Circuit one, Circuit other) =>
         one is { Multiwire: not null, IsSpare: false } && !other.IsSpare && one.Multiwire == other.Multiwire;
-
-    private static bool Meet(SpaceNumber one, SpaceNumber other) =>
-        Math.Abs((long)one.Number - other.Number) is 0 or NextRow && !one.Overlaps(other);
 
     private static void Join(int[] group, int one, int other)
     {

@@ -31,6 +31,7 @@ public static class HandleTie
 
     private static bool IsTiedAlone(Circuit circuit) => circuit is { Tied: true, Breaker.Poles: 1, Multiwire: null, IsSpare: false };
 
-    private static bool Meet(SpaceNumber one, SpaceNumber other) =>
+    /// <summary>Whether two spaces are one below the other on a side, or the halves of one.</summary>
+    public static bool Meet(SpaceNumber one, SpaceNumber other) =>
         Math.Abs((long)one.Number - other.Number) is 0 or NextRow && !one.Overlaps(other);
 }

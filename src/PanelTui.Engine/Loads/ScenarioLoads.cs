@@ -4,13 +4,16 @@ using PanelTui.Engine.Panels;
 namespace PanelTui.Engine.Loads;
 
 /// <summary>What runs together in a scenario.</summary>
-public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Circuits, ImmutableArray<PlacedLoad> Loads)
+/// <param name="Scenario">The scenario.</param>
+/// <param name="Circuits">Those that run in it.</param>
+/// <param name="Members">All their loads, those of one group too.</param>
+public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Circuits, ImmutableArray<PlacedLoad> Members)
 {
-    /// <summary>All loads of these circuits, those of one group too.</summary>
-    public required ImmutableArray<PlacedLoad> Members { get; init; }
+    /// <summary>What counts of them: all but the smaller ones of each group.</summary>
+    public ImmutableArray<PlacedLoad> Loads => Noncoincident.Largest(Members, Scenario.Starting);
 
-    /// <summary>Loads of these circuits that a larger one of their group stands for.</summary>
-    public required ImmutableArray<PlacedLoad> LeftOut { get; init; }
+    /// <summary>Those that a larger one of their group stands for.</summary>
+    public ImmutableArray<PlacedLoad> LeftOut => Noncoincident.LeftOut(Members, Scenario.Starting);
 
     /// <summary>The circuits of the scenario, and of their loads all but the smaller ones of each group.</summary>
     public static ScenarioLoads Of(Scenario scenario, Schedule schedule, ImmutableArray<PlacedLoad> all)
@@ -26,12 +29,7 @@ public sealed record ScenarioLoads(Scenario Scenario, ImmutableArray<Circuit> Ci
     public static ScenarioLoads OfCircuits(Scenario scenario, ImmutableArray<Circuit> circuits, ImmutableArray<PlacedLoad> all)
     {
         var ordinals = circuits.Select(circuit => circuit.Ordinal).ToHashSet();
-        ImmutableArray<PlacedLoad> loads = [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))];
-        return new ScenarioLoads(scenario, circuits, Noncoincident.Largest(loads, scenario.Starting))
-        {
-            Members = loads,
-            LeftOut = Noncoincident.LeftOut(loads, scenario.Starting),
-        };
+        return new ScenarioLoads(scenario, circuits, [.. all.Where(load => ordinals.Contains(load.Circuit.Ordinal))]);
     }
 
     /// <summary>What starts last runs in any case; an exception takes out what was named or is on standby.</summary>

@@ -26,6 +26,7 @@ internal static class UsualLoads
         new("Garage door opener", "garage-door", "20 A", 1, "kind: motor, rating: 1/2 hp, running: 500 W, duty: 1 %", 9.8m),
         new("Cold room unit", "cold-room", "20 A", 2, "kind: motor, rating: 2 hp, running: 1500 W, duty: 55 %", 12),
     ];
+
     /// <summary>The first that a person may call so; nothing for no words.</summary>
     public static UsualLoad? Called(string words) =>
         words.Trim() is { Length: > 0 } name ? All.FirstOrDefault(load => load.IsCalled(name)) : null;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
-using PanelTui.Documents;
-using PanelTui.Documents.Reading;
 using PanelTui.Editing;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Rules;
@@ -38,7 +36,7 @@ internal sealed class FindingsPage : Page
             .. assessment.Findings.IsEmpty ? [new PageRow("No rule has found anything to check. That is no approval.")] : Array.Empty<PageRow>(),
             .. assessment.Findings.SelectMany(finding => Of(finding, $"{finding.Mend}", columns)),
             .. session.Now.Diagnostics.IsEmpty ? [] : new[] { PageRow.Gap, new PageRow("Noted in the file itself", Tone.Strong) },
-            .. session.Now.Diagnostics.SelectMany(noted => Wrapped.Of(DisplayText.Clean(OfFile(session.Now, noted)), columns).Select(line => new PageRow(line))),
+            .. session.Now.Diagnostics.SelectMany(noted => Wrapped.Of(DisplayText.Clean(FindingRows.OfFile(session.Now, noted)), columns).Select(line => new PageRow(line))),
             .. Unstated.Of(session.Schedule) is { Length: > 0 } unstated
                 ? Wrapped.Of($"Not stated, so not checked: {string.Join(", ", unstated)}.", columns).Select(line => new PageRow(line, Tone.Faint)).Prepend(PageRow.Gap)
                 : [],
@@ -50,13 +48,9 @@ internal sealed class FindingsPage : Page
     /// <summary>The open finding on which the chosen row stands.</summary>
     private Finding? Chosen(IEditor editor)
     {
-        var above = Rows(editor.Session, _columns).Take(Place.Chosen + 1).Count(row => row.CanBeChosen);
-        var open = editor.Session.Assessment.Findings;
-        return above >= 1 && above <= open.Length ? open[above - 1] : null;
+        var (chosen, open) = (ChosenAmong(Rows(editor.Session, _columns)), editor.Session.Assessment.Findings);
+        return chosen >= 0 && chosen < open.Length ? open[chosen] : null;
     }
-
-    private static string OfFile(Snapshot snapshot, Diagnostic noted) =>
-        $"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}";
 
     private static IEnumerable<PageRow> Of(Finding finding, string then, int columns)
     {

@@ -45,6 +45,10 @@ internal abstract class Page
     /// <summary>A click so many columns from the left; whether it was elsewhere than the cursor.</summary>
     public virtual bool PointAt(int x) => false;
 
+    /// <summary>Which of the rows that can be chosen the cursor is on, from 0; the rows below one that tell more of it count for it.</summary>
+    /// <param name="rows">As they were shown last.</param>
+    protected int ChosenAmong(ImmutableArray<PageRow> rows) => rows.Take(Place.Chosen + 1).Count(row => row.CanBeChosen) - 1;
+
     /// <summary>What has been typed to narrow the rows down.</summary>
     public string Typed { get; set; } = "";
 

@@ -72,7 +72,7 @@ internal sealed class PastePage(CircuitPaste paste, Func<string, (CircuitPaste? 
 
     /// <summary>The pasted row that is chosen, from 0; the lines below it tell of it too.</summary>
     private int Row(Session session) =>
-        Math.Clamp(Rows(session, _columns).Take(Place.Chosen + 1).Count(row => row.CanBeChosen) - 1, 0, _paste.Rows.Length - 1);
+        Math.Clamp(ChosenAmong(Rows(session, _columns)), 0, _paste.Rows.Length - 1);
 
     private ImmutableArray<PasteProblem> Problems(Session session)
     {

@@ -20,8 +20,8 @@ internal sealed class SettlePage(ScheduleMerge merge, LoadedFile? theirs, Action
 
     public override ImmutableArray<EditorCommand> Commands =>
     [
-        new PageCommand("m", "Settle this one for my version", (editor, page) => Settle(editor, page, MergeSide.Ours), Key.M) { Word = "mine" },
-        new PageCommand("o", "Settle this one for the other program's version", (editor, page) => Settle(editor, page, MergeSide.Theirs), Key.O)
+        new PageCommand("m", "Settle this one for my version", (editor, _) => Settle(editor, MergeSide.Ours), Key.M) { Word = "mine" },
+        new PageCommand("o", "Settle this one for the other program's version", (editor, _) => Settle(editor, MergeSide.Theirs), Key.O)
         {
             Word = "the other's",
         },
@@ -74,10 +74,9 @@ internal sealed class SettlePage(ScheduleMerge merge, LoadedFile? theirs, Action
         editor.Session.Say("");
     }
 
-    private void Settle(IEditor editor, Page page, MergeSide side)
+    private void Settle(IEditor editor, MergeSide side)
     {
-        var above = Rows(editor.Session, _columns).Take(page.Place.Chosen + 1).Count(row => row.CanBeChosen);
-        _sides[Math.Max(0, above - 1)] = side;
+        _sides[Math.Max(0, ChosenAmong(Rows(editor.Session, _columns)))] = side;
         editor.WalkPage(1);
     }
 

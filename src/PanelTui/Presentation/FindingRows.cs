@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents;
+using PanelTui.Documents.Reading;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Rules;
 
@@ -22,10 +23,14 @@ internal static class FindingRows
         var isClean = count is { Errors: 0, Warnings: 0, Notes: 0 };
         var head = new FigureRow("Findings", isClean ? "none" : $"{count.Errors} E {count.Warnings} W {count.Notes} N", Tone.Strong);
         var lines = snapshot.Assessment!.Findings.SelectMany(finding => Lines(finding, columns))
-            .Concat(snapshot.Diagnostics.SelectMany(noted => Plain($"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}", columns, Tone.Plain)))
+            .Concat(snapshot.Diagnostics.SelectMany(noted => Plain(OfFile(snapshot, noted), columns, Tone.Plain)))
             .Concat(isClean && Unstated.Of(snapshot.Schedule!) is { Length: > 0 } unstated ? Plain($"Not stated: {string.Join(", ", unstated)}", columns, Tone.Faint) : []);
         return [head, .. lines.Take(Math.Max(0, rows - 1))];
     }
+
+    /// <summary>What is noted of the file itself, with its line.</summary>
+    public static string OfFile(Snapshot snapshot, Diagnostic noted) =>
+        $"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}";
 
     private static IEnumerable<FigureRow> Plain(string sentence, int columns, Tone tone) =>
         Wrapped.Of(DisplayText.Clean(sentence), columns - 2).Select(line => new FigureRow(line, "", tone));

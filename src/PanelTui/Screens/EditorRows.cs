@@ -51,9 +51,9 @@ internal static class EditorRows
         var then = session.Preview?.Assessment;
         var shown = then is null ? session.Now : session.Preview!;
         ImmutableArray<FigureRow> figures = [.. FigureRows.Of(session.Assessment, then), FigureRow.Gap];
-        var needed = FindingRows.Of(shown, columns, RowsForFindings).Length;
-        if (figures.Length + needed > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
-        return [.. figures, .. FindingRows.Of(shown, columns, rows - figures.Length)];
+        var findings = FindingRows.Of(shown, columns, rows);
+        if (figures.Length + Math.Min(findings.Length, RowsForFindings) > rows) figures = [.. figures.Where(row => row != FigureRow.Gap)];
+        return [.. figures, .. findings.Take(Math.Max(1, rows - figures.Length))];
     }
 
     /// <summary>All of the circuit under the cursor, then what there is to say; the first gives way to the second.</summary>
