@@ -1,9 +1,14 @@
 using PanelTui.CommandLine;
+using PanelTui.Terminal;
 
 namespace PanelTui;
 
 /// <summary>The program `paneltui`.</summary>
 internal static class Program
 {
-    private static int Main(string[] args) => CommandLineRoot.Run(args, Streams.OfThisProcess, EditVerb.Run);
+    private static int Main(string[] args)
+    {
+        StandardFile.Secure();
+        return CommandLineRoot.Run(args, Streams.OfThisProcess, EditVerb.Run);
+    }
 }

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-
 namespace PanelTui.Documents.Files;
 
 /// <summary>
@@ -21,5 +19,5 @@ public sealed record DiskState(ulong Device, ulong Inode, long Size, DateTimeOff
     public bool SameContent(DiskState other) => Sha256 == other.Sha256;
 
     internal static DiskState Of(FileIdentity identity, ReadOnlySpan<byte> content) =>
-        new(identity.Device, identity.Inode, content.Length, identity.Modified, Convert.ToHexStringLower(SHA256.HashData(content)));
+        new(identity.Device, identity.Inode, content.Length, identity.Modified, Files.Sha256.Hex(content));
 }

@@ -14,7 +14,7 @@ internal static class SafetyCopy
         try
         {
             StateFolder.Make(Folder);
-            var path = Path.Combine(Folder, $"{Path.GetFileName(target.Path)}.{Guid.NewGuid():N}.old");
+            var path = Path.Combine(Folder, $"{Path.GetFileName(target.Path)}.{UniqueName.New()}.old");
             using var file = Durable.Create(path, content.Length, OwnerOnly);
             RandomAccess.Write(file.SafeFileHandle, content, 0);
             Durable.Sync(file.SafeFileHandle);

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 
 namespace PanelTui.Documents.Files;
@@ -33,7 +32,7 @@ public sealed record StateFolder(string Root)
 
     /// <summary>The same name for one schedule, whatever links lead to it; it tells nothing of the path.</summary>
     internal static string NameOf(string schedule) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Real(SaveTarget.Of(schedule).Path))))[..32];
+        Sha256.Hex(Encoding.UTF8.GetBytes(Real(SaveTarget.Of(schedule).Path)))[..32];
 
     // Every folder on the way may be a link, too; one that leads nowhere stays as it is written.
     private static string Real(string path)

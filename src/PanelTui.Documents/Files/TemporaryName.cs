@@ -15,7 +15,7 @@ internal static class TemporaryName
     private static readonly TimeSpan SurelyLeft = TimeSpan.FromMinutes(1);
 
     public static string New(SaveTarget target) =>
-        Path.Combine(target.Folder, $"{Start(target)}{Environment.ProcessId}-{Guid.NewGuid():N}.tmp");
+        Path.Combine(target.Folder, $"{Start(target)}{Environment.ProcessId}-{UniqueName.New()}.tmp");
 
     /// <summary>Removes what runs that have ended left beside a file; what cannot be removed stays.</summary>
     public static void Sweep(SaveTarget target, TimeProvider clock)

@@ -59,7 +59,7 @@ public sealed class EditLock : IDisposable
     /// <summary>The lock appears with its content, so that nobody can read half of it; false where there is one already.</summary>
     private static bool TryPut(string path, bool isNew)
     {
-        var beside = $"{path}.{Guid.NewGuid():N}";
+        var beside = $"{path}.{UniqueName.New()}";
         try
         {
             using (var file = Durable.Create(beside, 0, OwnerOnly))

@@ -1,6 +1,6 @@
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using PanelTui.Documents.Files;
 using PanelTui.Documents.Text;
 
 namespace PanelTui.Documents.Recovery;
@@ -60,7 +60,7 @@ internal static class JournalLines
             : throw new JsonException("a line that does not fit the text before it");
     }
 
-    private static string Sum(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
+    private static string Sum(string text) => Sha256.Hex(Encoding.UTF8.GetBytes(text))[..16];
 
     private static byte[] Line(Action<Utf8JsonWriter> write)
     {

@@ -22,7 +22,23 @@ public sealed record Owner(int Process, long Started, string Boot, string Host, 
         StartOf(Environment.ProcessId) ?? 0,
         File.Exists(BootFile) ? File.ReadAllText(BootFile).Trim() : "",
         Environment.MachineName,
-        Environment.UserName);
+        UserName);
+
+    /// <summary>The user's name; the variables a login sets where the system has no list of users.</summary>
+    private static string UserName
+    {
+        get
+        {
+            try
+            {
+                return Environment.UserName;
+            }
+            catch (Exception error) when (error is InvalidOperationException or IOException or UnauthorizedAccessException)
+            {
+                return Environment.GetEnvironmentVariable("LOGNAME") ?? Environment.GetEnvironmentVariable("USER") ?? "unknown user";
+            }
+        }
+    }
 
     /// <summary>False where it has surely ended; of another machine that cannot be known.</summary>
     public bool MayGoOn => Host != Here.Host || (Boot == Here.Boot && StartOf(Process) == Started);

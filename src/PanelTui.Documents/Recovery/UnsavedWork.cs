@@ -46,7 +46,7 @@ public sealed record UnsavedWork(Owner Owner, SourceText Began, SourceText Text,
     public string PutAside(string schedule)
     {
         var folder = Path.GetDirectoryName(Journal)!;
-        var aside = Path.Combine(folder, $"{Recovery.Journal.NumberOf(Journal)}-{Guid.NewGuid().ToString("N")[..6]}-{Path.GetFileName(schedule)}");
+        var aside = Path.Combine(folder, $"{Recovery.Journal.NumberOf(Journal)}-{UniqueName.New()}-{Path.GetFileName(schedule)}");
         ScheduleFile.Save(aside, Text, DiskState.Missing);
         Forget();
         var all = new DirectoryInfo(folder).GetFiles($"*-{Path.GetFileName(schedule)}");

@@ -1,5 +1,3 @@
-using System.ComponentModel;
-using System.Diagnostics;
 using System.Globalization;
 
 namespace PanelTui.CommandLine;
@@ -55,20 +53,7 @@ internal static class GitTrial
 
     private static (int Code, string Out) Run(string folder, string command, params string[] arguments)
     {
-        var start = new ProcessStartInfo("sh") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
-        foreach (var argument in (string[])["-c", command, "git", .. arguments]) start.ArgumentList.Add(argument);
-        try
-        {
-            using var shell = Process.Start(start)!;
-            var error = shell.StandardError.ReadToEndAsync();
-            var shown = shell.StandardOutput.ReadToEnd();
-            shell.WaitForExit();
-            error.GetAwaiter().GetResult();
-            return (shell.ExitCode, shown);
-        }
-        catch (Win32Exception)
-        {
-            return (-1, "");
-        }
+        var (code, shown, _) = OutsideProgram.Run("sh", folder, [], ["-c", command, "git", .. arguments]);
+        return (code, System.Text.Encoding.UTF8.GetString(shown));
     }
 }

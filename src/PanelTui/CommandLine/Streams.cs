@@ -1,18 +1,18 @@
 using PanelTui.Presentation;
+using PanelTui.Terminal;
 
 namespace PanelTui.CommandLine;
 
 /// <summary>Where a verb reads and writes: data on <paramref name="Out"/>, messages on <paramref name="Error"/>.</summary>
 internal sealed record Streams(Func<Stream> In, TextWriter Out, TextWriter Error)
 {
-    public static Streams OfThisProcess { get; } = new(Console.OpenStandardInput, Console.Out, Console.Error)
+    public static Streams OfThisProcess { get; } = new(StandardFile.Input.Open, StandardFile.Output.Writer(), StandardFile.Error.Writer())
     {
-        Person = Console.IsInputRedirected || Console.IsOutputRedirected ? null : () => Console.In,
-        Raw = Console.IsOutputRedirected ? Console.OpenStandardOutput : null,
+        Person = StandardFile.Input.IsTerminal && StandardFile.Output.IsTerminal ? StandardFile.Input.Reader : null,
+        Raw = StandardFile.Output.IsTerminal ? null : StandardFile.Output.Open,
     };
 
     /// <summary>Where a person answers questions; nothing where no person sits at both ends.</summary>
-    /// <remarks>Opened no sooner than it is needed: the console changes the terminal's mode when it is.</remarks>
     public Func<TextReader>? Person { get; init; }
 
     /// <summary>The command says what it would write, and writes no file.</summary>

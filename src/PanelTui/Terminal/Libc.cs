@@ -8,11 +8,18 @@ namespace PanelTui.Terminal;
 internal static partial class Libc
 {
     public const int Interrupted = 4;
+    public const int BrokenPipe = 32;
     public const int TryAgain = 11;
     public const int TryAgainOnMac = 35;
 
     public const short PollIn = 1;
     public const short PollOut = 4;
+
+    public const int GetFlags = 1;
+    public const int CloseOnExec = 1;
+    public const int BrokenPipeSignal = 13;
+    public const nint Ignore = 1;
+    private const int ReadAndWrite = 2;
 
     [LibraryImport("libc", EntryPoint = "isatty")]
     internal static partial int IsTerminal(int fd);
@@ -49,6 +56,22 @@ internal static partial class Libc
 
     [LibraryImport("libc", EntryPoint = "close")]
     internal static partial int Close(int fd);
+
+    [LibraryImport("libc", EntryPoint = "fcntl", SetLastError = true)]
+    internal static partial int FlagsOf(int fd, int command);
+
+    [LibraryImport("libc", EntryPoint = "signal")]
+    internal static partial nint OnSignal(int signal, nint action);
+
+    /// <summary>Gives a closed descriptor to the null device; nothing when there is none.</summary>
+    internal static void Occupy(int fd)
+    {
+        var nothing = Open("/dev/null", ReadAndWrite);
+        if (nothing < 0 || nothing == fd)
+            return;
+        _ = DuplicateTo(nothing, fd);
+        _ = Close(nothing);
+    }
 
     [LibraryImport("libc", EntryPoint = "dup")]
     internal static partial int Duplicate(int fd);

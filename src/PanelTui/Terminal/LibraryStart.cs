@@ -8,7 +8,8 @@ namespace PanelTui.Terminal;
 /// As soon as it is loaded it reads .tui/config.json in the home and in the current directory, and the variable
 /// TUI_CONFIG; and later runs a program named bash, which may be one in the current directory, to look for a clipboard.
 /// A schedule comes out of someone's repository: nothing in it may change how this program looks or what it runs.
-/// The native build has no such files to read: there the reading is cut out (TerminalGui.substitutions.xml).
+/// The native build has no such files to read and no clipboard to look for: both are cut out
+/// (TerminalGui.substitutions.xml).
 /// </remarks>
 internal static class LibraryStart
 {
@@ -17,27 +18,40 @@ internal static class LibraryStart
     private const string HomeVariable = "HOME";
     private const string Nowhere = "/dev/null";
 
+    /// <summary>True in the managed build. Its host hands it the list of its assemblies; a native program has none.</summary>
+    /// <remarks>RuntimeFeature.IsDynamicCodeSupported is no test: publishing natively sets it to false in either build.</remarks>
+    public static bool IsManaged => AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES") is not null;
+
     /// <summary>Waits for the library to be loaded, whoever is the first to touch it.</summary>
     [ModuleInitializer]
     internal static void Watch()
     {
-        if (OperatingSystem.IsWindows() || !RuntimeFeature.IsDynamicCodeSupported)
+        if (OperatingSystem.IsWindows() || !IsManaged)
             return;
         AppDomain.CurrentDomain.AssemblyLoad += (_, load) => StartUnseen(load.LoadedAssembly);
         foreach (var loaded in AppDomain.CurrentDomain.GetAssemblies())
             StartUnseen(loaded);
     }
 
-    /// <summary>The library looks for clipboard programs unless the input is redirected; .NET asks once and remembers.</summary>
-    public static void LookLikeAPipe()
+    /// <summary>
+    /// The library looks for clipboard programs unless the input is redirected; .NET asks once and remembers. So nothing
+    /// may ask before this: the rest of the program asks the C library instead.
+    /// </summary>
+    /// <returns>False when the library would look for them: no file descriptor was left.</returns>
+    public static bool LookLikeAPipe()
     {
         var keyboard = Libc.Duplicate(0);
         var nothing = Libc.Open(Nowhere, 0);
-        _ = Libc.DuplicateTo(nothing, 0);
-        _ = Console.IsInputRedirected;
-        _ = Libc.DuplicateTo(keyboard, 0);
+        if (keyboard >= 0 && nothing >= 0)
+            _ = Libc.DuplicateTo(nothing, 0);
+#pragma warning disable RS0030 // Asked here so that it is answered here.
+        var redirected = Console.IsInputRedirected;
+#pragma warning restore RS0030
+        if (keyboard >= 0)
+            _ = Libc.DuplicateTo(keyboard, 0);
         _ = Libc.Close(nothing);
         _ = Libc.Close(keyboard);
+        return redirected;
     }
 
     /// <summary>Runs the library's start with no home, no variable, and in a directory of the system's own.</summary>

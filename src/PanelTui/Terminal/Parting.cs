@@ -6,8 +6,6 @@ namespace PanelTui.Terminal;
 /// <summary>The words printed on the terminal once it has been given back.</summary>
 internal static class Parting
 {
-    private const int StandardError = 2;
-
     public static void Say(Ending ending)
     {
         if (ending.Fault is { } fault)
@@ -19,15 +17,10 @@ internal static class Parting
     /// <summary>Prints to standard error without the system's console, which would change the terminal's modes.</summary>
     public static void Say(string text)
     {
-        if (OperatingSystem.IsWindows())
-        {
-            Console.Error.WriteLine(DisplayText.Clean(text));
-            return;
-        }
-
         var ascii = Surroundings.IsAscii(Environment.GetEnvironmentVariable);
         var lines = text.ReplaceLineEndings("\n").Split('\n').Select(line => $"{DisplayText.Clean(line, ascii)}\n");
-        _ = TtyWriter.WriteAll(StandardError, Encoding.UTF8.GetBytes(string.Concat(lines)));
+        using var error = StandardFile.Error.Open();
+        error.Write(Encoding.UTF8.GetBytes(string.Concat(lines)));
     }
 
     private static bool IsDebugging => Environment.GetEnvironmentVariable("PANELTUI_DEBUG") is { Length: > 0 };

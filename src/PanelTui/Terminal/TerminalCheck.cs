@@ -9,8 +9,8 @@ internal static class TerminalCheck
         ? WhyNot(isWindows: true, inputIsTerminal: true, outputIsTerminal: true, term: null)
         : WhyNot(
             isWindows: false,
-            Libc.IsTerminal(0) == 1,
-            Libc.IsTerminal(1) == 1,
+            StandardFile.Input.IsTerminal,
+            StandardFile.Output.IsTerminal,
             Environment.GetEnvironmentVariable("TERM"));
 
     public static string? WhyNot(bool isWindows, bool inputIsTerminal, bool outputIsTerminal, string? term) => term switch

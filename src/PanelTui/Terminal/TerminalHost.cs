@@ -7,6 +7,8 @@ namespace PanelTui.Terminal;
 public static class TerminalHost
 {
     private const int NoTerminal = 2;
+    private const string TooFewDescriptors =
+        "paneltui: the limit of open files (ulimit -n) is too low for the full screen.";
 
     /// <summary>Shows the window until it is closed, or something else ends it.</summary>
     /// <param name="build">Makes the main window.</param>
@@ -23,7 +25,12 @@ public static class TerminalHost
             return NoTerminal;
         }
 
-        LibraryStart.LookLikeAPipe();
+        if (!LibraryStart.LookLikeAPipe())
+        {
+            Parting.Say(TooFewDescriptors);
+            return NoTerminal;
+        }
+
         using var screen = new FullScreen(options ?? new TerminalOptions(), onEnding);
         return screen.Run(build);
     }

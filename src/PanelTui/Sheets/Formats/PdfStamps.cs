@@ -22,15 +22,14 @@ internal static partial class PdfStamps
         return Encoding.Latin1.GetBytes(TagsInOrder(text));
     }
 
-    /// <summary>Each tag drawn by lot becomes AAAAAA, AAAAAB and so on, in the order in which they first stand there.</summary>
+    /// <summary>Each font, with its tag drawn by lot, gets the tag AAAAAA, AAAAAB and so on, in the order in which they first stand there.</summary>
     private static string TagsInOrder(string text)
     {
         var known = new Dictionary<string, string>();
         return FontTags().Replace(text, match =>
         {
-            var tag = match.Groups[1].Value;
-            if (!known.TryGetValue(tag, out var fixedTag)) known[tag] = fixedTag = $"AAAAA{(char)('A' + known.Count)}";
-            return $"/{fixedTag}+DejaVu";
+            if (!known.TryGetValue(match.Value, out var tag)) known[match.Value] = tag = $"AAAAA{(char)('A' + known.Count)}";
+            return $"/{tag}+{match.Groups[1].Value}";
         });
     }
 
@@ -46,6 +45,6 @@ internal static partial class PdfStamps
     [GeneratedRegex(@"/ID\[<[0-9A-F]{32}><[0-9A-F]{32}>\]")]
     private static partial Regex FileIdentifiers();
 
-    [GeneratedRegex(@"/([A-Z]{6})\+DejaVu")]
+    [GeneratedRegex(@"/[A-Z]{6}\+(DejaVu[A-Za-z-]*)")]
     private static partial Regex FontTags();
 }
