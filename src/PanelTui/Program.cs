@@ -9,6 +9,6 @@ internal static class Program
     private static int Main(string[] args)
     {
         StandardFile.Secure();
-        return CommandLineRoot.Run(args, Streams.OfThisProcess, EditVerb.Run);
+        return LastResort.Run(() => CommandLineRoot.Run(args, Streams.OfThisProcess, EditVerb.Run));
     }
 }

@@ -86,16 +86,16 @@ internal static class OutsideProgram
     /// <summary>The path with every link on the way followed; the path itself where it leads nowhere.</summary>
     private static string Real(string path)
     {
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         try
         {
-            var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
             if (Path.GetDirectoryName(full) is not { } above) return full;
             var target = new DirectoryInfo(full).ResolveLinkTarget(returnFinalTarget: true);
             return target is null ? Path.Combine(Real(above), Path.GetFileName(full)) : Real(target.FullName);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return path;
+            return full;
         }
     }
 }

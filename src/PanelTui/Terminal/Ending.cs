@@ -12,11 +12,11 @@ public sealed class Ending(EndingCause cause, int signal = 0, Exception? fault =
     /// <summary>The fault in the program itself, for <see cref="EndingCause.Crash"/>.</summary>
     public Exception? Fault { get; } = fault;
 
-    /// <summary>0, 70 for a fault in the program, or 128 and the number of the signal.</summary>
+    /// <summary>0, 70 for a fault in the program (2 when memory ran out), or 128 and the number of the signal.</summary>
     public int ExitCode { get; } = cause switch
     {
         EndingCause.Quit => 0,
-        EndingCause.Crash => 70,
+        EndingCause.Crash => fault is null ? 70 : LastResort.CodeOf(fault),
         _ => 128 + signal,
     };
 

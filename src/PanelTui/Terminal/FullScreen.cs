@@ -54,6 +54,7 @@ internal sealed class FullScreen : IDisposable
     {
         _onResize.Dispose();
         _ending.Dispose();
+        _session.Dispose();
         _output.Dispose();
         _bell.Dispose();
     }

@@ -17,7 +17,8 @@ internal sealed class InputFilter(TimeSpan escapePatience)
     /// <summary>The rest of a key, or of an answer, comes within this or never.</summary>
     private static readonly TimeSpan RestPatience = TimeSpan.FromSeconds(1);
 
-    private readonly PastedText _paste = new();
+    /// <summary>A line that may cut a key in two may pause within a paste, too.</summary>
+    private readonly PastedText _paste = new(2 * escapePatience);
     private string _held = "";
     private bool _inAnswer;
     private bool _escapeWasLone;
@@ -25,7 +26,7 @@ internal sealed class InputFilter(TimeSpan escapePatience)
     /// <summary>How long to wait for more before <see cref="Expire"/>; nothing when nothing is held.</summary>
     public TimeSpan? Patience => this switch
     {
-        { _paste.IsOpen: true } => PastedText.Patience,
+        { _paste.IsOpen: true } => _paste.Patience,
         { _held: "\e", _inAnswer: false } => escapePatience,
         { _held.Length: > 0 } or { _inAnswer: true } or { _escapeWasLone: true } => RestPatience,
         _ => null,
@@ -41,6 +42,12 @@ internal sealed class InputFilter(TimeSpan escapePatience)
             _escapeWasLone = false;
         var keys = new StringBuilder();
         var text = _held + sent;
+        if (!_paste.IsOpen && PastedText.GoesOn(text))
+        {
+            _paste.Reopen();
+            (_inAnswer, _escapeWasLone) = (false, false);
+        }
+
         var at = 0;
         while (at < text.Length && TakeOne(text.AsSpan(at), keys) is > 0 and var taken)
             at += taken;

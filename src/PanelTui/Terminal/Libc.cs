@@ -79,6 +79,12 @@ internal static partial class Libc
     [LibraryImport("libc", EntryPoint = "dup2")]
     internal static partial int DuplicateTo(int from, int to);
 
+    [LibraryImport("libc", EntryPoint = "mmap")]
+    internal static partial nint Map(nint at, nint length, int access, int flags, int fd, nint offset);
+
+    [LibraryImport("libc", EntryPoint = "munmap")]
+    internal static partial int Unmap(nint at, nint length);
+
     [LibraryImport("libc", EntryPoint = "fchdir")]
     internal static partial int GoTo(int directory);
 

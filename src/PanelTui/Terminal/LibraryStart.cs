@@ -37,8 +37,8 @@ internal static class LibraryStart
     /// The library looks for clipboard programs unless the input is redirected; .NET asks once and remembers. So nothing
     /// may ask before this: the rest of the program asks the C library instead.
     /// </summary>
-    /// <returns>False when the library would look for them: no file descriptor was left.</returns>
-    public static bool LookLikeAPipe()
+    /// <exception cref="InvalidOperationException">Somebody asked before: the library would look for them.</exception>
+    public static void LookLikeAPipe()
     {
         var keyboard = Libc.Duplicate(0);
         var nothing = Libc.Open(Nowhere, 0);
@@ -51,7 +51,8 @@ internal static class LibraryStart
             _ = Libc.DuplicateTo(keyboard, 0);
         _ = Libc.Close(nothing);
         _ = Libc.Close(keyboard);
-        return redirected;
+        if (!redirected)
+            throw new InvalidOperationException("the console was asked for the keyboard too early");
     }
 
     /// <summary>Runs the library's start with no home, no variable, and in a directory of the system's own.</summary>

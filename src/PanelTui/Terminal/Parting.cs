@@ -9,7 +9,7 @@ internal static class Parting
     public static void Say(Ending ending)
     {
         if (ending.Fault is { } fault)
-            Say(IsDebugging ? fault.ToString() : $"paneltui stopped because of a fault in itself: {fault.Message}");
+            LastResort.Say(fault);
         if (ending.Note is { } note)
             Say(note);
     }
@@ -23,5 +23,5 @@ internal static class Parting
         error.Write(Encoding.UTF8.GetBytes(string.Concat(lines)));
     }
 
-    private static bool IsDebugging => Environment.GetEnvironmentVariable("PANELTUI_DEBUG") is { Length: > 0 };
+    public static bool IsDebugging => Environment.GetEnvironmentVariable("PANELTUI_DEBUG") is { Length: > 0 };
 }

@@ -7,8 +7,6 @@ namespace PanelTui.Terminal;
 public static class TerminalHost
 {
     private const int NoTerminal = 2;
-    private const string TooFewDescriptors =
-        "paneltui: the limit of open files (ulimit -n) is too low for the full screen.";
 
     /// <summary>Shows the window until it is closed, or something else ends it.</summary>
     /// <param name="build">Makes the main window.</param>
@@ -25,12 +23,13 @@ public static class TerminalHost
             return NoTerminal;
         }
 
-        if (!LibraryStart.LookLikeAPipe())
+        if (Provision.WhyNot() is { } missing)
         {
-            Parting.Say(TooFewDescriptors);
+            Parting.Say(missing);
             return NoTerminal;
         }
 
+        LibraryStart.LookLikeAPipe();
         using var screen = new FullScreen(options ?? new TerminalOptions(), onEnding);
         return screen.Run(build);
     }

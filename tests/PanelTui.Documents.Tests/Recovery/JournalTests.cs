@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.Versioning;
+using System.Security.Cryptography;
+using System.Text;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;
 using PanelTui.Documents.Tests.Files;
@@ -174,6 +176,19 @@ public class JournalTests : TestFolder
         }
 
         FoundAfterDeath().ShouldHaveSingleItem().Began.Text.ShouldBe("a: 2\n");
+    }
+
+    /// <summary>The lines and the folder's name as 0.1.0 made them, with the SHA-256 of the framework.</summary>
+    [Fact]
+    public void A_journal_of_the_first_release_is_offered()
+    {
+        var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Schedule)))[..32];
+        var folder = Directory.CreateDirectory(Path.Combine(PathOf("state"), "recovery", name));
+        const string owner = """{"process":999999999,"started":1,"boot":"","host":"HOST","user":"someone"}""";
+        var head = $$"""{"paneltui-journal":"1","path":"a.yaml","bom":false,"text":"a: 1\nb: 2\n","owner":{{owner.Replace("HOST", Environment.MachineName, StringComparison.Ordinal)}}}""";
+        const string entry = """{"at":"2025-01-01T00:00:00+00:00","changes":1,"edits":[4,0,"2"],"sum":"38a7d395c5f297de"}""";
+        File.WriteAllText(Path.Combine(folder.FullName, "1.journal"), $"{head}\n{entry}\n");
+        UnsavedWork.Of(State, Schedule, SourceText.FromString(Before)).ShouldHaveSingleItem().Text.Text.ShouldBe("a: 12\nb: 2\n");
     }
 
     private StateFolder State => new(PathOf("state"));

@@ -100,6 +100,18 @@ public sealed class EditorTerminalTests : TerminalTests
         terminal.Type("u").Until(IsChanged);
     }
 
+    /// <summary>Twenty-seven kilobytes, more than the line takes at once: the program reads them in pieces.</summary>
+    [Fact]
+    public void A_paste_full_of_end_marks_does_not_quit_and_loses_no_work()
+    {
+        using var terminal = OpenEditor();
+        terminal.Type("d").Until(IsChanged);
+        terminal.Type($"\e[200~{string.Concat(Enumerable.Repeat("\e[201~ \"qd \"", 3000))}\e[201~");
+        terminal.IsQuietFor(TimeSpan.FromMilliseconds(1500));
+        terminal.Type("?").Until(screen => !screen.Text.Contains("Well pump", StringComparison.Ordinal));
+        terminal.Program.HasExited.ShouldBeFalse();
+    }
+
     [Fact]
     public void Escape_does_not_quit()
     {
@@ -194,8 +206,7 @@ public sealed class EditorTerminalTests : TerminalTests
     {
         Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
         Assert.SkipUnless(HasEditor, "the program has no screen yet");
-        var given = Environment.GetEnvironmentVariable("PANELTUI_EXE");
-        return Pty.Start([given ?? Path.Combine(AppContext.BaseDirectory, "paneltui"), "shed.yaml"], Variables, Folder);
+        return Pty.Start([RealProgram.Path, "shed.yaml"], Variables, Folder);
     }
 
     private static bool HasEditor =>
