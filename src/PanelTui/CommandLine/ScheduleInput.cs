@@ -18,6 +18,10 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
         {
             return new ScheduleInput(name, Snapshot.Of(TextOf(path, streams)), null);
         }
+        catch (IOException problem) when (path == StandardInput)
+        {
+            return new ScheduleInput(name, null, $"{name}: {problem.Message}");
+        }
         catch (FileProblem problem)
         {
             return new ScheduleInput(name, null, problem.Message);

@@ -11,7 +11,6 @@ namespace PanelTui.Terminal;
 internal sealed class PlainStream(int fd, bool isOpen) : Stream
 {
     private const int StandardError = 2;
-    private static readonly string[] WhyClosed = ["standard input is closed", "standard output is closed"];
 
     private bool _readerIsGone;
 
@@ -71,7 +70,7 @@ internal sealed class PlainStream(int fd, bool isOpen) : Stream
     private void ThrowIfClosed()
     {
         if (!isOpen)
-            throw new IOException(WhyClosed[fd]);
+            throw new IOException("it is closed");
     }
 
     private static IOException Fault(int error) => new(Marshal.GetPInvokeErrorMessage(error));

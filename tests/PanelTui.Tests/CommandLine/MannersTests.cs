@@ -65,6 +65,27 @@ public partial class MannersTests
     }
 
     [Fact]
+    public void Two_commands_into_one_file_stand_there_one_after_the_other()
+    {
+        using var folder = new TempFolder();
+        Shell($"--version >{folder.File("out")}; \"$0\" --version >>{folder.File("out")}; (\"$0\" --version; \"$0\" --version) >{folder.File("both")}").Code.ShouldBe(0);
+        File.ReadAllText(folder.File("both")).ShouldBe(File.ReadAllText(folder.File("out")));
+        File.ReadAllLines(folder.File("both")).Length.ShouldBe(4);
+    }
+
+    [Theory]
+    [InlineData("calc - <&-", "standard input: it is closed", 2)]
+    [InlineData("check none.yaml 2>&-", "", 2)]
+    [InlineData("--version >&- 2>&-", "", 2)]
+    [InlineData("<&- >&- 2>&-", "", 2)]
+    public void A_closed_stream_is_told_in_a_sentence_or_not_at_all(string line, string said, int exitCode)
+    {
+        var (code, error) = Shell(line);
+        code.ShouldBe(exitCode);
+        error.TrimEnd().ShouldBe(said);
+    }
+
+    [Fact]
     public void A_reader_that_goes_away_is_no_fault() => Shell($"calc {Shed.Example("packing-shed")} | head -1 >/dev/null").ShouldBe((0, ""));
 
     private static (int Code, string Error) Shell(string line)

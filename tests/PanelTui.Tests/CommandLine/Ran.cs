@@ -22,6 +22,14 @@ internal sealed record Ran(int Code, string Out, string Error)
         return Run(nothing, person, args);
     }
 
+    /// <summary>What a terminal shows of a run: messages and data in the order in which they are written.</summary>
+    public static string OnTerminal(params string[] args)
+    {
+        using var both = new StringWriter();
+        CommandLineRoot.Run(args, new Streams(() => Stream.Null, both, both), EditVerb.Run);
+        return both.ToString();
+    }
+
     private static Ran Run(Stream input, TextReader? person, string[] args)
     {
         using var output = new StringWriter();

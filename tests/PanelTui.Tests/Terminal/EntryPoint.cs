@@ -15,6 +15,7 @@ internal static class EntryPoint
     private static int Main(string[] args) => args switch
     {
         [ProbeArgument, var kept, .. var options] => Probe(kept, options),
+        [CommandLines.Argument, var file] => CommandLines.Run(file),
         [SaveLoop.Argument, var file, var times] => SaveLoop.Run(file, int.Parse(times, CultureInfo.InvariantCulture)),
         _ => ConsoleRunner.Run(args).GetAwaiter().GetResult(),
     };

@@ -55,12 +55,12 @@ public sealed class PlainStreamTests
     }
 
     [Fact]
-    public void A_stream_that_is_closed_says_which()
+    public void A_stream_that_is_closed_says_so_and_a_message_with_no_place_is_dropped()
     {
         using var input = new PlainStream(0, false);
-        Should.Throw<IOException>(() => input.ReadByte()).Message.ShouldBe("standard input is closed");
+        Should.Throw<IOException>(() => input.ReadByte()).Message.ShouldBe("it is closed");
         using var output = new PlainStream(1, false);
-        Should.Throw<IOException>(() => output.WriteByte(1)).Message.ShouldBe("standard output is closed");
+        Should.Throw<IOException>(() => output.WriteByte(1)).Message.ShouldBe("it is closed");
         using var error = new PlainStream(2, false);
         Should.NotThrow(() => error.WriteByte(1));
     }
