@@ -41,16 +41,16 @@ internal static class LibraryStart
     public static void LookLikeAPipe()
     {
         var keyboard = Libc.Duplicate(0);
-        var nothing = Libc.Open(Nowhere, 0);
-        if (keyboard >= 0 && nothing >= 0)
-            _ = Libc.DuplicateTo(nothing, 0);
+        Span<int> pipe = [-1, -1];
+        if (keyboard >= 0 && Libc.Pipe(pipe) == 0)
+            _ = Libc.DuplicateTo(pipe[0], 0);
 #pragma warning disable RS0030 // Asked here so that it is answered here.
         var redirected = Console.IsInputRedirected;
 #pragma warning restore RS0030
         if (keyboard >= 0)
             _ = Libc.DuplicateTo(keyboard, 0);
-        _ = Libc.Close(nothing);
-        _ = Libc.Close(keyboard);
+        foreach (var fd in (ReadOnlySpan<int>)[keyboard, pipe[0], pipe[1]])
+            _ = Libc.Close(fd);
         if (!redirected)
             throw new InvalidOperationException("the console was asked for the keyboard too early");
     }

@@ -26,7 +26,7 @@ public sealed class PlainOutputTests : TerminalTests
         .. Verbs.All.Select(verb => new[] { verb.Name, "--help" }),
         ["check", Shed], ["check", Shed, "--json"], ["check", Folder], ["calc", Shed], ["calc", Shed, "--json"], ["calc", Shed, "--why", "demand"],
         ["run", Shed], ["run", Shed, "--json"], ["balance", Path.Combine(Folder, "few.yaml")], ["transfer", Shed], ["rules"], ["schema"], ["completions", "bash"],
-        ["diff", Shed, Path.Combine(Folder, "other.yaml")], ["merge", Shed, Shed, Shed, "-n"], ["git-setup", "-n"], ["new", "-"],
+        ["diff", Shed, Path.Combine(Folder, "other.yaml")], ["merge", Shed, Shed, Shed, "-n"], ["git-setup", "--hlp"], ["new", "-"],
         ["print", "directory", Shed], ["print", "directory", Shed, "--format", "pdf"], ["print", "all", Shed, "-o", Path.Combine(Folder, "permit"), "-n"],
         ["check", Path.Combine(Folder, "broken.yaml")], [Path.Combine(Folder, "broken.yaml")], [Path.Combine(Folder, "none.yaml"), "--no-input"], [Folder],
     ];
