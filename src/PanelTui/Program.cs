@@ -9,6 +9,7 @@ internal static class Program
     private static int Main(string[] args)
     {
         StandardFile.Secure();
+        if (OperatingSystem.IsLinux()) Libc.ShareOneHeap();
         return LastResort.Run(() => CommandLineRoot.Run(args, Streams.OfThisProcess, EditVerb.Run));
     }
 }

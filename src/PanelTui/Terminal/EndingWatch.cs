@@ -11,6 +11,8 @@ internal sealed class EndingWatch : IDisposable
     /// <summary>SIGABRT, by its number everywhere: the runtime's own answer to one from outside is to hang.</summary>
     private const int Abort = 6;
 
+    private const string NoMemoryToKeep = "There was not enough memory to keep the last changes.";
+
     private readonly Action<Ending>? _onEnding;
     private readonly TerminalSession _session;
     private readonly List<PosixSignalRegistration> _signals = []; // a collected registration unregisters itself
@@ -38,7 +40,7 @@ internal sealed class EndingWatch : IDisposable
             Thread.Sleep(Timeout.Infinite); // another thread is ending the program
         Keep(ending);
         _session.GiveBackInTime();
-        Parting.Say(ending);
+        Say(ending);
         return ending.ExitCode;
     }
 
@@ -68,10 +70,23 @@ internal sealed class EndingWatch : IDisposable
         Keep(ending);
         var givenBack = _session.GiveBackInTime();
         if (givenBack)
-            Parting.Say(ending);
+            Say(ending);
         if (!givenBack || ending.Cause == EndingCause.Crash)
             Libc.ExitNow(ending.ExitCode);
         Environment.Exit(ending.ExitCode);
+    }
+
+    /// <summary>Says it if there is memory for it; the terminal is in order by now.</summary>
+    private static void Say(Ending ending)
+    {
+        try
+        {
+            Parting.Say(ending);
+        }
+        catch (OutOfMemoryException fault)
+        {
+            LastResort.Say(fault);
+        }
     }
 
     private bool IsFirst() => Interlocked.CompareExchange(ref _began, Environment.TickCount64 | 1, 0) == 0;
@@ -90,7 +105,7 @@ internal sealed class EndingWatch : IDisposable
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            ending.Note = $"Keeping unsaved work failed: {fault.Message}";
+            ending.Note = LastResort.IsShortOfMemory(fault) ? NoMemoryToKeep : $"Keeping unsaved work failed: {fault.Message}";
         }
     }
 }

@@ -20,6 +20,7 @@ internal static partial class Libc
     public const int BrokenPipeSignal = 13;
     public const nint Ignore = 1;
     private const int ReadAndWrite = 2;
+    private const int MostArenas = -8; // M_ARENA_MAX of malloc.h
 
     [LibraryImport("libc", EntryPoint = "isatty")]
     internal static partial int IsTerminal(int fd);
@@ -71,6 +72,25 @@ internal static partial class Libc
             return;
         _ = DuplicateTo(nothing, fd);
         _ = Close(nothing);
+    }
+
+    [LibraryImport("libc", EntryPoint = "mallopt")]
+    private static partial int SetAllocator(int parameter, int value);
+
+    /// <summary>
+    /// Has all threads share one heap of the C library: with one for each, every thread reserves 64 MB of addresses, and a
+    /// limit of addresses (ulimit -v) is reached by reserves alone. Only glibc knows the call.
+    /// </summary>
+    internal static void ShareOneHeap()
+    {
+        try
+        {
+            _ = SetAllocator(MostArenas, 1);
+        }
+        catch (EntryPointNotFoundException)
+        {
+            // Another C library reserves nothing for a thread.
+        }
     }
 
     [LibraryImport("libc", EntryPoint = "dup")]
