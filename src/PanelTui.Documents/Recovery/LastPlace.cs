@@ -27,7 +27,7 @@ public sealed class LastPlace(StateFolder state)
         if (Of(schedule) == space) return;
         try
         {
-            StateFolder.Make(state.Places);
+            state.Make(state.Places);
             File.WriteAllText(FileOf(schedule), space);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or FileProblem)
