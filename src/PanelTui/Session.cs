@@ -69,7 +69,9 @@ internal sealed class Session
     /// <summary>Why unsaved work is not kept for a later run; null when it is.</summary>
     public string? WhyNotKept { get; private set; }
 
-    /// <summary>What another program has made of the file since it was read or saved; null when it is as it was.</summary>
+    /// <summary>
+    /// What another program has made of the file since it was read or saved; null when it is as it was.
+    /// </summary>
     public DiskState? Newer { get; private set; }
 
     /// <summary>Why nothing may be changed here; nothing where it may.</summary>
@@ -145,7 +147,9 @@ internal sealed class Session
         else Changed?.Invoke();
     }
 
-    /// <summary>Takes note of what is on the disk, and says what can be done when another program has changed it.</summary>
+    /// <summary>
+    /// Takes note of what is on the disk, and says what can be done when another program has changed it.
+    /// </summary>
     public void Notice(DiskState found)
     {
         var before = Newer;

@@ -4,10 +4,14 @@ using Microsoft.Win32.SafeHandles;
 
 namespace PanelTui.Documents.Files;
 
-/// <summary>Linux's locks on single bytes of an open file, fcntl(2) "Open file description locks"; the bytes need not exist.</summary>
+/// <summary>
+/// Linux's locks on single bytes of an open file, fcntl(2) "Open file description locks"; the bytes need not exist.
+/// </summary>
 /// <remarks>
-/// A lock for reading needs no right to write, several may hold one, it hinders no program that reads, writes or replaces the file,
-/// and the system drops it when its process ends in any way. Unlike flock(2) it does not meet the locks that .NET sets by itself.
+/// A lock for reading needs no right to write, several may hold one, it hinders no program that reads, writes or
+/// replaces the file,
+/// and the system drops it when its process ends in any way. Unlike flock(2) it does not meet the locks that .NET sets
+/// by itself.
 /// </remarks>
 [SupportedOSPlatform("linux")]
 internal static partial class ByteLock
@@ -28,7 +32,10 @@ internal static partial class ByteLock
         return Control(file, Set, ref wanted) == 0;
     }
 
-    /// <summary>Returns the first byte from a place on that somebody else has locked, through another opening of the file; null when there is none.</summary>
+    /// <summary>
+    /// Returns the first byte from a place on that somebody else has locked, through another opening of the file; null
+    /// when there is none.
+    /// </summary>
     public static long? FirstOfOthers(SafeFileHandle file, long from, long length)
     {
         var asked = new Range { Kind = ForWriting, Start = from, Length = length };

@@ -1,8 +1,12 @@
 namespace PanelTui.Documents.Files;
 
-/// <summary>Calls when a file may have been written, replaced or removed, as the system tells it; between two calls nothing runs.</summary>
+/// <summary>
+/// Calls when a file may have been written, replaced or removed, as the system tells it; between two calls nothing
+/// runs.
+/// </summary>
 /// <remarks>
-/// It watches the folder, so that a new file of the same name is seen. A network folder tells nothing of other machines, and a
+/// It watches the folder, so that a new file of the same name is seen. A network folder tells nothing of other
+/// machines, and a
 /// change through another name of the file in another folder is not seen either.
 /// </remarks>
 public sealed class FileWatch : IDisposable
@@ -13,7 +17,9 @@ public sealed class FileWatch : IDisposable
     {
     }
 
-    /// <summary>Watches a file, and the link that leads to it; null when the system has no watcher left or the folder is gone.</summary>
+    /// <summary>
+    /// Watches a file, and the link that leads to it; null when the system has no watcher left or the folder is gone.
+    /// </summary>
     /// <param name="path">The file.</param>
     /// <param name="changed">Called on a thread of the system's.</param>
     public static FileWatch? Of(string path, Action changed)

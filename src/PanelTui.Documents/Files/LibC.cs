@@ -75,8 +75,11 @@ internal static partial class LibC
         Access(CurrentFolder, Encoding.UTF8.GetBytes(path + '\0'), WriteRight, ByEffectiveUser) == 0
         || Marshal.GetLastPInvokeError() is not (AccessDenied or ReadOnlyFileSystem);
 
-    /// <summary>Opens a file for reading without waiting for anything, and without a lock of the runtime's own on it.</summary>
-    public static SafeFileHandle OpenToRead(string path) => Open(Encoding.UTF8.GetBytes(path + '\0'), NonBlocking | CloseOnExec);
+    /// <summary>
+    /// Opens a file for reading without waiting for anything, and without a lock of the runtime's own on it.
+    /// </summary>
+    public static SafeFileHandle OpenToRead(string path) =>
+        Open(Encoding.UTF8.GetBytes(path + '\0'), NonBlocking | CloseOnExec);
 
     /// <summary>Has a write beyond the user's size limit fail, as setrlimit(2) says, where it would end the program.</summary>
     public static void OutliveSizeLimit()

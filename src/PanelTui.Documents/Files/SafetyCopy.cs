@@ -14,8 +14,8 @@ internal static class SafetyCopy
         var state = StateFolder.OfUser;
         try
         {
-            state.Make(state.Recovery);
-            var path = Path.Combine(state.Recovery, $"{Path.GetFileName(target.Path)}.{UniqueName.New()}.old");
+            state.Make(state.RecoveryFolder());
+            var path = Path.Combine(state.RecoveryFolder(), $"{Path.GetFileName(target.Path)}.{UniqueName.New()}.old");
             using var file = Durable.Create(path, content.Length, OwnerOnly);
             RandomAccess.Write(file.SafeFileHandle, content, 0);
             Durable.Sync(file.SafeFileHandle);
@@ -27,7 +27,8 @@ internal static class SafetyCopy
         }
         catch (Exception error) when (FaultReader.IsFileError(error))
         {
-            throw Refused(target, FaultReader.FaultOf(error), $"there is no room for a copy of it in {state.Recovery}", error);
+            throw Refused(
+                target, FaultReader.FaultOf(error), $"there is no room for a copy of it in {state.RecoveryFolder()}", error);
         }
     }
 

@@ -20,7 +20,9 @@ public static class ScheduleFile
         if (identity.Size > TextLimits.Bytes) throw TooLarge(path);
         var bytes = File.ReadAllBytes(target.Path);
         if (bytes.Length > TextLimits.Bytes) throw TooLarge(path);
-        return new LoadedFile(SourceText.FromBytes(bytes, path), DiskState.Of(identity, bytes), identity.IsWriteProtected || !MayWrite(target.Path));
+        var state = DiskState.Of(identity, bytes);
+        var isReadOnly = identity.IsWriteProtected || !MayWrite(target.Path);
+        return new LoadedFile(SourceText.FromBytes(bytes, path), state, isReadOnly);
     });
 
     /// <summary>

@@ -15,7 +15,8 @@ public sealed record StateFolder(string Root)
         Environment.GetFolderPath(Environment.SpecialFolder.UserProfile));
 
     /// <summary>
-    /// `$XDG_STATE_HOME/paneltui`, else `~/.local/state/paneltui`, else nowhere. An empty or relative value is ignored: XDG Base
+    /// `$XDG_STATE_HOME/paneltui`, else `~/.local/state/paneltui`, else nowhere. An empty or relative value is ignored:
+    /// XDG Base
     /// Directory Specification 0.8, "Environment variables" and "Basics".
     /// </summary>
     /// <param name="stateHome">The value of XDG_STATE_HOME; null when it is not set.</param>
@@ -27,15 +28,15 @@ public sealed record StateFolder(string Root)
 
     /// <summary>Where unsaved work, locks and copies are.</summary>
     /// <exception cref="FileProblem">There is no state folder.</exception>
-    public string Recovery => Path.Combine(Root.Length > 0 ? Root : throw None(), "recovery");
+    public string RecoveryFolder() => Path.Combine(Root.Length > 0 ? Root : throw None(), "recovery");
 
     /// <summary>The folder for what belongs to one schedule, whatever links lead to it.</summary>
     /// <exception cref="FileProblem">The path can be no file, or there is no state folder.</exception>
-    public string Of(string schedule) => Path.Combine(Recovery, NameOf(schedule));
+    public string Of(string schedule) => Path.Combine(RecoveryFolder(), NameOf(schedule));
 
     /// <summary>Where the cursor was left, a small file a schedule.</summary>
     /// <exception cref="FileProblem">There is no state folder.</exception>
-    public string Places => Path.Combine(Root.Length > 0 ? Root : throw None(), "places");
+    public string PlacesFolder() => Path.Combine(Root.Length > 0 ? Root : throw None(), "places");
 
     /// <summary>The same name for one schedule, whatever links lead to it; it tells nothing of the path.</summary>
     internal static string NameOf(string schedule) =>
@@ -60,5 +61,6 @@ public sealed record StateFolder(string Root)
 
     private static FileProblem None() => new(
         FileFault.NoSuchFolder,
-        "Unsaved work cannot be kept: there is no home folder, and XDG_STATE_HOME is not set to an absolute path. Save often.");
+        "Unsaved work cannot be kept: there is no home folder,"
+            + " and XDG_STATE_HOME is not set to an absolute path. Save often.");
 }

@@ -2,11 +2,17 @@ using System.Collections.Immutable;
 
 namespace PanelTui.CommandLine;
 
-/// <summary>What a clone's git is told about schedules: to call `paneltui` from the path, else the copy that set it up, else to do without.</summary>
+/// <summary>
+/// What a clone's git is told about schedules: to call `paneltui` from the path, else the copy that set it up, else to
+/// do without.
+/// </summary>
 /// <remarks>
-/// Each text is a line of shell that counts on nothing: a program may be missing, be built for another machine, be killed, or end
-/// with 0 and have done nothing. What git would have done by itself stands until the program has put its whole result in a file of
-/// its own and ended with 0 or 1. Names may begin with a dash and hold any character, so they are quoted and follow `--` or `=`.
+/// Each text is a line of shell that counts on nothing: a program may be missing, be built for another machine, be
+/// killed, or end
+/// with 0 and have done nothing. What git would have done by itself stands until the program has put its whole result
+/// in a file of
+/// its own and ended with 0 or 1. Names may begin with a dash and hold any character, so they are quoted and follow
+/// `--` or `=`.
 /// </remarks>
 internal static class GitSettings
 {
@@ -35,7 +41,9 @@ internal static class GitSettings
         ("mergetool.panel.trustExitCode", "true"),
     ];
 
-    /// <summary>Defines `run`, which calls the program. Never the current folder's, which came with the repository.</summary>
+    /// <summary>
+    /// Defines `run`, which calls the program. Never the current folder's, which came with the repository.
+    /// </summary>
     private static string Find(string words, string file) => $$"""
         set -f; IFS=:; p=;
         for d in $PATH; do case $d in /*)
@@ -45,7 +53,8 @@ internal static class GitSettings
         """.ReplaceLineEndings(" ");
 
     /// <summary>
-    /// Arguments: marker size, name, base, ours, theirs. Git's own merge of lines is in OURS before the program starts, and
+    /// Arguments: marker size, name, base, ours, theirs. Git's own merge of lines is in OURS before the program starts,
+    /// and
     /// markers around the whole of both where git cannot merge lines.
     /// </summary>
     private static string Merge => """
@@ -57,7 +66,8 @@ internal static class GitSettings
         { m $1 '<' ' ours'; cat "$4"; echo; m $1 '=' ''; cat "$5"; echo; m $1 '>' ' theirs'; } >"$n" && mv -f "$n" "$4";
         fi;
         if [ $c -gt 0 ]; then c=1; fi;
-        if [ -n "$o" ]; then run merge --marker-size $1 --path "$2" --output "$n" -- "$3" "$o" "$5"; r=$?; else r=127; fi;
+        if [ -n "$o" ]; then run merge --marker-size $1 --path "$2" --output "$n" -- "$3" "$o" "$5"; r=$?;
+        else r=127; fi;
         if [ $r -le 1 ] && [ -s "$n" ] && mv -f "$n" "$4"; then c=$r;
         else echo 'paneltui did not run to its end: this file was merged by lines' >&2; fi;
         rm -f "$4.ours" "$n"; exit $c
@@ -65,7 +75,8 @@ internal static class GitSettings
 
     private static string Show => """
         case $1 in /*) ;; *) set -- "./$1";; esac;
-        if s=$(run diff --textconv -- "$1" 2>/dev/null && echo .) && [ "$s" != . ]; then printf %s "${s%.}"; else cat "$1"; fi
+        if s=$(run diff --textconv -- "$1" 2>/dev/null && echo .) && [ "$s" != . ]; then printf %s "${s%.}";
+        else cat "$1"; fi
         """.ReplaceLineEndings(" ");
 
     private static string Compare => """
@@ -88,7 +99,8 @@ internal static class GitSettings
 
     private static string Assembly => Path.GetFullPath(Environment.GetCommandLineArgs()[0]);
 
-    private static bool IsRunByDotnet => Path.GetFileNameWithoutExtension(Program) == "dotnet" && Path.GetExtension(Assembly) == ".dll";
+    private static bool IsRunByDotnet =>
+        Path.GetFileNameWithoutExtension(Program) == "dotnet" && Path.GetExtension(Assembly) == ".dll";
 
     internal static string Quoted(string word) => $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'";
 }

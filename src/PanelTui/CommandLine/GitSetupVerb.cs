@@ -38,7 +38,8 @@ internal sealed class GitSetupVerb : Verb
     internal static int Run(string folder, bool onlyCheck, Streams streams)
     {
         var (found, answer) = GitRepository.Of(folder);
-        if (found is not { } repository) return streams.Refuse($"paneltui: this folder is in no git repository: {answer.Error}");
+        if (found is not { } repository)
+            return streams.Refuse($"paneltui: this folder is in no git repository: {answer.Error}");
         if (onlyCheck) return Check(repository, streams);
         if (repository.WhyNotToWrite() is { } why) return streams.Refuse($"paneltui: {why}");
         if (streams.WritesNothing) return streams.WouldWrite($"{repository.AttributesFile} and settings of this clone");
@@ -63,10 +64,13 @@ internal sealed class GitSetupVerb : Verb
     }
 
     private static IEnumerable<string> Different(string top) =>
-        GitSettings.All.Where(setting => Git.Run(top, "config", "--get", setting.Key).Text != setting.Value).Select(setting => setting.Key);
+        GitSettings.All
+            .Where(setting => Git.Run(top, "config", "--get", setting.Key).Text != setting.Value)
+            .Select(setting => setting.Key);
 
     /// <summary>
-    /// What is set up and does not run: the program was moved, is on no path, or is another one. Only the texts that git-setup
+    /// What is set up and does not run: the program was moved, is on no path, or is another one. Only the texts that
+    /// git-setup
     /// writes are tried: another one came from elsewhere and is reported as different.
     /// </summary>
     private static IEnumerable<string> Broken(string top)
@@ -88,19 +92,24 @@ internal sealed class GitSetupVerb : Verb
             return streams.Refuse($"paneltui: git config {key} failed: {failed.Error}");
         }
 
-        if (!HasAttributes(repository) && AddAttributes(repository.AttributesFile) is { } problem) return streams.Refuse($"paneltui: {problem.Sentence}");
+        if (!HasAttributes(repository) && AddAttributes(repository.AttributesFile) is { } problem)
+            return streams.Refuse($"paneltui: {problem.Sentence}");
         streams.Out.WriteLine("git merges and shows schedules by what they say in this clone. Commit .gitattributes; each clone runs git-setup once.");
         return ExitCode.Clean;
     }
 
     private static bool HasAttributes(GitRepository repository) =>
-        File.Exists(repository.AttributesFile) && File.ReadLines(repository.AttributesFile).Any(line => line.Trim() == GitSettings.Attributes);
+        File.Exists(repository.AttributesFile)
+        && File.ReadLines(repository.AttributesFile).Any(line => line.Trim() == GitSettings.Attributes);
 
-    /// <summary>A new file takes the place of the old one, so that a link put there meanwhile is not followed.</summary>
+    /// <summary>
+    /// A new file takes the place of the old one, so that a link put there meanwhile is not followed.
+    /// </summary>
     private static OutputFile.Problem? AddAttributes(string path)
     {
         var old = File.Exists(path) ? File.ReadAllBytes(path) : [];
         var gap = old.Length == 0 || old[^1] == '\n' ? "" : "\n";
-        return OutputFile.Write(path, [.. old, .. Encoding.UTF8.GetBytes($"{gap}{GitSettings.Attributes}\n")], force: true);
+        var line = Encoding.UTF8.GetBytes($"{gap}{GitSettings.Attributes}\n");
+        return OutputFile.Write(path, [.. old, .. line], force: true);
     }
 }

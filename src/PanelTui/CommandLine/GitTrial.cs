@@ -1,7 +1,8 @@
 namespace PanelTui.CommandLine;
 
 /// <summary>What git does with the commands that `git-setup` writes, tried in a small repository of its own.</summary>
-/// <param name="Merges">True when changes of two neighboring keys come together; by lines they would be a conflict.</param>
+/// <param name="Merges">True when changes of two neighboring keys come together; by lines they would be a
+/// conflict.</param>
 /// <param name="Shows">True when git shows facts instead of the file's lines.</param>
 internal sealed record GitTrial(bool Merges, bool Shows)
 {
@@ -13,7 +14,10 @@ internal sealed record GitTrial(bool Merges, bool Shows)
     private static readonly string Both = Ours.Replace("20 A", "30 A", StringComparison.Ordinal);
 
     private static readonly string[] Plain =
-        ["-c", "user.name=trial", "-c", "user.email=trial@example.org", "-c", "commit.gpgSign=false", "-c", "core.autocrlf=false"];
+    [
+        "-c", "user.name=trial", "-c", "user.email=trial@example.org", "-c", "commit.gpgSign=false",
+        "-c", "core.autocrlf=false",
+    ];
 
     /// <summary>Tries our own texts; what else a configuration may hold is never run.</summary>
     public static GitTrial Run()

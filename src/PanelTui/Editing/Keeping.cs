@@ -44,7 +44,8 @@ internal sealed class Keeping : IDisposable
     public event Action? FileReplaced;
 
     /// <summary>
-    /// Has the system tell when another program changes the file, and looks at it once. Where the system has no watcher to give,
+    /// Has the system tell when another program changes the file, and looks at it once. Where the system has no watcher
+    /// to give,
     /// the file is looked at after each change of the user's and at saving.
     /// </summary>
     public void Watch()
@@ -119,14 +120,19 @@ internal sealed class Keeping : IDisposable
         if ((trouble is null) != (_session.WhyNotKept is null)) _onScreen(() => _session.TellKept(trouble));
     }
 
-    /// <summary>A save that is killed loses nothing: what it writes is in the journal already. Without a journal it goes on alone.</summary>
+    /// <summary>
+    /// A save that is killed loses nothing: what it writes is in the journal already. Without a journal it goes on
+    /// alone.
+    /// </summary>
     private void KeepFirst()
     {
         Touch();
         Now();
     }
 
-    /// <summary>Looks at the file on another thread; what happens meanwhile makes it look once more, not many times.</summary>
+    /// <summary>
+    /// Looks at the file on another thread; what happens meanwhile makes it look once more, not many times.
+    /// </summary>
     private void Look()
     {
         if (_isOver || Interlocked.Increment(ref _looks) != 1) return;

@@ -108,7 +108,8 @@ internal sealed class Desk : IDisposable
             if (_mark.Other is not null || _running is null) return;
             _mark = _mark.On(_session.Path);
             if (_mark.Other is { } other)
-                OnScreen(() => _session.Say($"{Path.GetFileName(_session.Path)} has been opened in another editor, too ({other})"));
+                OnScreen(() => _session.Say(
+                    $"{Path.GetFileName(_session.Path)} has been opened in another editor, too ({other})"));
         }
     }
 

@@ -8,7 +8,9 @@ namespace PanelTui.Documents.Tests.Files;
 [UnsupportedOSPlatform("windows")]
 public class StateFolderTests : TestFolder
 {
-    /// <summary>XDG Base Directory Specification 0.8: relative paths are invalid and ignored, empty means not set.</summary>
+    /// <summary>
+    /// XDG Base Directory Specification 0.8: relative paths are invalid and ignored, empty means not set.
+    /// </summary>
     [Theory]
     [InlineData("/var/lib/state", "/home/ada", "/var/lib/state/paneltui")]
     [InlineData("state", "/home/ada", "/home/ada/.local/state/paneltui")]

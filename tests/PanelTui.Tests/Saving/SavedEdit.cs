@@ -3,7 +3,9 @@ using PanelTui.Editing;
 
 namespace PanelTui.Tests.Saving;
 
-/// <summary>A program that opens a schedule, makes one change and saves at once, with the state folder of its user.</summary>
+/// <summary>
+/// A program that opens a schedule, makes one change and saves at once, with the state folder of its user.
+/// </summary>
 internal static class SavedEdit
 {
     public const string Argument = "--edit-and-save";

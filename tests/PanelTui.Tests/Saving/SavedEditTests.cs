@@ -7,7 +7,9 @@ using PanelTui.Tests.Terminal;
 
 namespace PanelTui.Tests.Saving;
 
-/// <summary>A change that is saved at once, by a process of its own: what is in the file, in the journal and on the screen.</summary>
+/// <summary>
+/// A change that is saved at once, by a process of its own: what is in the file, in the journal and on the screen.
+/// </summary>
 [UnsupportedOSPlatform("windows")]
 public sealed class SavedEditTests : TerminalTests
 {
@@ -44,7 +46,8 @@ public sealed class SavedEditTests : TerminalTests
     [InlineData("777")]
     public void Folders_of_the_state_are_for_the_user_alone_whatever_the_mask(string mask)
     {
-        // The runtime's own files in the folder for temporary ones are under the mask, too, unless it is told to do without.
+        // The runtime's own files in the folder for temporary ones are under the mask, too, unless it is told to do
+        // without.
         Run("/bin/sh", "-c", $"umask {mask}; DOTNET_EnableDiagnostics=0 exec \"$@\"", "sh", Tests, SavedEdit.Argument, _file);
         string[] made = [State, .. Directory.GetDirectories(State, "*", SearchOption.AllDirectories)];
         made.Length.ShouldBe(4, "state, paneltui, recovery, and that of the schedule");
@@ -77,7 +80,9 @@ public sealed class SavedEditTests : TerminalTests
         said.Out.ShouldContain($"saved: {_file} cannot be saved: you have no permission for it or for its folder. The file on disk is unchanged.");
     }
 
-    /// <summary>Root may write everywhere, so it steps down to a user who may read the tests; anyone else is one already.</summary>
+    /// <summary>
+    /// Root may write everywhere, so it steps down to a user who may read the tests; anyone else is one already.
+    /// </summary>
     private Finished RunAsNobodyWith(params string[] own)
     {
         if (!Environment.IsPrivilegedProcess) return Run(Tests, SavedEdit.Argument, _file);
