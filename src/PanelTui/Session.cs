@@ -32,6 +32,12 @@ internal sealed class Session
     /// <summary>Something to show has changed: the text, the cursor, the hand, or what there is to say.</summary>
     public event Action? Changed;
 
+    /// <summary>A save begins: the work is to be kept elsewhere until the file is whole on the disk.</summary>
+    public event Action? Saving;
+
+    /// <summary>The session goes by another file on the disk: it has been saved or reloaded.</summary>
+    public event Action? Settled;
+
     public string Path { get; private set; }
 
     public Snapshot Now { get; private set; }
@@ -59,6 +65,14 @@ internal sealed class Session
 
     /// <summary>The conflicts that the file on disk still has; nothing where it has none, or they have been settled.</summary>
     public MarkedFile? ToSettle { get; private set; }
+
+    /// <summary>Why unsaved work is not kept for a later run; null when it is.</summary>
+    public string? WhyNotKept { get; private set; }
+
+    /// <summary>
+    /// What another program has made of the file since it was read or saved; null when it is as it was.
+    /// </summary>
+    public DiskState? Newer { get; private set; }
 
     /// <summary>Why nothing may be changed here; nothing where it may.</summary>
     public string? WhyNoEdit { get; set; }
@@ -122,6 +136,30 @@ internal sealed class Session
     {
         Git = place;
         Changed?.Invoke();
+    }
+
+    /// <summary>Says once that work cannot be kept; null when it can be again.</summary>
+    public void TellKept(string? whyNot)
+    {
+        var isNews = WhyNotKept is null && whyNot is not null;
+        WhyNotKept = whyNot;
+        if (isNews) Say(whyNot!);
+        else Changed?.Invoke();
+    }
+
+    /// <summary>
+    /// Takes note of what is on the disk, and says what can be done when another program has changed it.
+    /// </summary>
+    public void Notice(DiskState found)
+    {
+        var before = Newer;
+        Newer = found.SameContent(_disk) ? null : found;
+        if (Newer is { } newer && !(before?.SameContent(newer) ?? false))
+            Say($"{Path} has been {(newer.Exists ? "changed" : "deleted")} by another program. {(newer.Exists
+                ? "^S asks what to do: merge, reload or save elsewhere"
+                : "^S asks what to do: write it again or save elsewhere")}");
+        else if (before is not null && Newer is null)
+            Say($"{Path} is on the disk again as it was");
     }
 
     public void Say(string message)
@@ -208,6 +246,7 @@ internal sealed class Session
         (_disk, OnDisk) = (file.State, file.Source);
         Replace("reload the file", file.Source.Text);
         _history.MarkSaved();
+        Settle();
         Say("Reloaded; u brings your version back");
     }
 
@@ -217,6 +256,7 @@ internal sealed class Session
     {
         if (Snapshot.Of(merged).Assessment is null) return "together they cannot be read as a schedule: settle it another way, or save elsewhere";
         if (theirs is { } read) (_disk, OnDisk) = (read.State, read.Source);
+        Settle();
         Replace("merge with what another program wrote", merged.Text);
         if (ToSettle is null && Now.Source.Text == OnDisk.Text) _history.MarkSaved();
         else if (theirs is not null) _history.MarkNoneSaved();
@@ -237,6 +277,7 @@ internal sealed class Session
 
     private FileProblem? Save(string target, DiskState expected)
     {
+        Saving?.Invoke();
         try
         {
             var saved = ScheduleFile.Save(target, Now.Source, expected);
@@ -245,6 +286,7 @@ internal sealed class Session
             Path = target;
             OnDisk = Now.Source;
             _history.MarkSaved();
+            Settle();
             Say(saved.Note ?? $"Saved {target}");
             return null;
         }
@@ -252,6 +294,12 @@ internal sealed class Session
         {
             return problem;
         }
+    }
+
+    private void Settle()
+    {
+        Newer = null;
+        Settled?.Invoke();
     }
 
     private void Rebuild(string message)

@@ -14,8 +14,17 @@ internal static partial class LibC
     public const int NoEntry = 2;
     public const int NotAFolder = 20;
     private const int Interrupted = 4;
+    private const int AccessDenied = 13;
+    private const int ReadOnlyFileSystem = 30;
     private const int Invalid = 22;
     private const int NotSupported = 95;
+
+    // Flags of Linux, open(2) and faccessat(2).
+    private const int NonBlocking = 0x800;
+    private const int CloseOnExec = 0x80000;
+    private const int CurrentFolder = -100;
+    private const int WriteRight = 2;
+    private const int ByEffectiveUser = 0x200;
 
     // SIGXFSZ and SIG_IGN of Linux, signal(7).
     private const int SizeLimitSignal = 25;
@@ -58,6 +67,20 @@ internal static partial class LibC
     /// <summary>Gives the file an owner and a group; false where this user may not.</summary>
     public static bool TryGive(SafeFileHandle file, uint owner, uint group) => FChown(file, owner, group) == 0;
 
+    /// <summary>The number of the user whose rights this process has.</summary>
+    public static uint User => EffectiveUser();
+
+    /// <summary>True when this user may write the file; false, too, when the disk is mounted read-only.</summary>
+    public static bool MayWrite(string path) =>
+        Access(CurrentFolder, Encoding.UTF8.GetBytes(path + '\0'), WriteRight, ByEffectiveUser) == 0
+        || Marshal.GetLastPInvokeError() is not (AccessDenied or ReadOnlyFileSystem);
+
+    /// <summary>
+    /// Opens a file for reading without waiting for anything, and without a lock of the runtime's own on it.
+    /// </summary>
+    public static SafeFileHandle OpenToRead(string path) =>
+        Open(Encoding.UTF8.GetBytes(path + '\0'), NonBlocking | CloseOnExec);
+
     /// <summary>Has a write beyond the user's size limit fail, as setrlimit(2) says, where it would end the program.</summary>
     public static void OutliveSizeLimit()
     {
@@ -77,6 +100,14 @@ internal static partial class LibC
     [LibraryImport("libc", EntryPoint = "open", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static partial SafeFileHandle Open(byte[] path, int flags);
+
+    [LibraryImport("libc", EntryPoint = "geteuid")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial uint EffectiveUser();
+
+    [LibraryImport("libc", EntryPoint = "faccessat", SetLastError = true)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial int Access(int folder, byte[] path, int right, int flags);
 
     [LibraryImport("libc", EntryPoint = "rename", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -16,16 +16,16 @@ internal static class SafeSave
         if (target.Identity is { IsWriteProtected: true })
             throw new FileProblem(FileFault.ReadOnly, $"{target.Name} is write-protected and was not saved.");
         if (target.Identity is null)
-            return Replaced(target, bytes, expected) ?? throw new UnauthorizedAccessException();
+            return Replaced(target, bytes, expected, out _) ?? throw new UnauthorizedAccessException();
         using (File.OpenHandle(target.Path, access: FileAccess.Write, share: FileShare.ReadWrite)) { }
         if (target.Identity.Links > 1) return InPlaceSave.Write(target, bytes, "it has other names (hard links)");
-        return Replaced(target, bytes, expected)
-            ?? InPlaceSave.Write(target, bytes, "a new file there could not have its owner, access list and attributes");
+        return Replaced(target, bytes, expected, out var why) ?? InPlaceSave.Write(target, bytes, why);
     }
 
-    // Null where a new file cannot be put beside the old one, or cannot have the old one's owner, access list and attributes.
-    private static SavedFile? Replaced(SaveTarget target, byte[] bytes, DiskState expected)
+    // Null when the old file has to stay, and why.
+    private static SavedFile? Replaced(SaveTarget target, byte[] bytes, DiskState expected, out string why)
     {
+        why = "a new file there could not have its owner, access list and attributes";
         var beside = TemporaryName.New(target);
         try
         {
@@ -41,6 +41,7 @@ internal static class SafeSave
         }
         catch (UnauthorizedAccessException) when (target.Identity is not null)
         {
+            why = "its folder takes no new file";
             return null;
         }
         finally

@@ -11,23 +11,27 @@ internal static class SafetyCopy
     /// <exception cref="FileProblem">There is nowhere to put it, so the file must not be touched.</exception>
     public static string Make(SaveTarget target, byte[] content)
     {
+        var state = StateFolder.OfUser;
         try
         {
-            StateFolder.Make(Folder);
-            var path = Path.Combine(Folder, $"{Path.GetFileName(target.Path)}.{UniqueName.New()}.old");
+            state.Make(state.RecoveryFolder());
+            var path = Path.Combine(state.RecoveryFolder(), $"{Path.GetFileName(target.Path)}.{UniqueName.New()}.old");
             using var file = Durable.Create(path, content.Length, OwnerOnly);
             RandomAccess.Write(file.SafeFileHandle, content, 0);
             Durable.Sync(file.SafeFileHandle);
             return path;
         }
+        catch (FileProblem problem)
+        {
+            throw Refused(target, problem.Fault, "no copy of it can be kept meanwhile", problem);
+        }
         catch (Exception error) when (FaultReader.IsFileError(error))
         {
-            throw new FileProblem(
-                FaultReader.FaultOf(error),
-                $"{target.Name} can only be written in place, and there is no room for a copy of it in {Folder}.",
-                error);
+            throw Refused(
+                target, FaultReader.FaultOf(error), $"there is no room for a copy of it in {state.RecoveryFolder()}", error);
         }
     }
 
-    private static string Folder => Path.Combine(StateFolder.OfUser.Root, "recovery");
+    private static FileProblem Refused(SaveTarget target, FileFault fault, string why, Exception cause) =>
+        new(fault, $"{target.Name} can only be written in place, and {why}.", cause);
 }

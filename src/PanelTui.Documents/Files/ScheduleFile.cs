@@ -20,7 +20,9 @@ public static class ScheduleFile
         if (identity.Size > TextLimits.Bytes) throw TooLarge(path);
         var bytes = File.ReadAllBytes(target.Path);
         if (bytes.Length > TextLimits.Bytes) throw TooLarge(path);
-        return new LoadedFile(SourceText.FromBytes(bytes, path), DiskState.Of(identity, bytes), identity.IsWriteProtected);
+        var state = DiskState.Of(identity, bytes);
+        var isReadOnly = identity.IsWriteProtected || !MayWrite(target.Path);
+        return new LoadedFile(SourceText.FromBytes(bytes, path), state, isReadOnly);
     });
 
     /// <summary>
@@ -68,6 +70,8 @@ public static class ScheduleFile
             // They are in nobody's way: the next start tries again.
         }
     }
+
+    private static bool MayWrite(string path) => !OperatingSystem.IsLinux() || LibC.MayWrite(path);
 
     private static T Reading<T>(string path, Func<T> read)
     {

@@ -3,32 +3,40 @@ using System.Text;
 namespace PanelTui.Documents.Files;
 
 /// <summary>Where the program keeps what it must remember between two runs; never beside a schedule, which lies in a git work tree.</summary>
-/// <param name="Root">The folder; need not exist yet.</param>
+/// <param name="Root">The folder; need not exist yet. Empty when there is none, see <see cref="Nowhere"/>.</param>
 public sealed record StateFolder(string Root)
 {
-    private const UnixFileMode OwnerAlone = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+    /// <summary>No folder: nothing is kept, and whatever asks for a place gets a <see cref="FileProblem"/>.</summary>
+    public static StateFolder Nowhere { get; } = new("");
+
+    /// <summary>The state folder of the user who runs the program.</summary>
+    public static StateFolder OfUser => Of(
+        Environment.GetEnvironmentVariable("XDG_STATE_HOME"),
+        Environment.GetFolderPath(Environment.SpecialFolder.UserProfile));
 
     /// <summary>
-    /// `$XDG_STATE_HOME/paneltui`, else `~/.local/state/paneltui`; a relative value does not count, as the XDG base directory
-    /// specification says.
+    /// `$XDG_STATE_HOME/paneltui`, else `~/.local/state/paneltui`, else nowhere. An empty or relative value is ignored:
+    /// XDG Base
+    /// Directory Specification 0.8, "Environment variables" and "Basics".
     /// </summary>
-    public static StateFolder OfUser
-    {
-        get
-        {
-            var state = Environment.GetEnvironmentVariable("XDG_STATE_HOME");
-            if (string.IsNullOrEmpty(state) || !Path.IsPathRooted(state))
-                state = Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".local", "state");
-            return new(Path.Combine(state, "paneltui"));
-        }
-    }
+    /// <param name="stateHome">The value of XDG_STATE_HOME; null when it is not set.</param>
+    /// <param name="home">The home folder; empty when it does not exist.</param>
+    internal static StateFolder Of(string? stateHome, string home) =>
+        Path.IsPathFullyQualified(stateHome ?? "") ? new(Path.Combine(stateHome!, "paneltui"))
+        : Path.IsPathFullyQualified(home) ? new(Path.Combine(home, ".local", "state", "paneltui"))
+        : Nowhere;
+
+    /// <summary>Where unsaved work, locks and copies are.</summary>
+    /// <exception cref="FileProblem">There is no state folder.</exception>
+    public string RecoveryFolder() => Path.Combine(Root.Length > 0 ? Root : throw None(), "recovery");
 
     /// <summary>The folder for what belongs to one schedule, whatever links lead to it.</summary>
-    /// <exception cref="FileProblem">The path can be no file.</exception>
-    public string Of(string schedule) => Path.Combine(Root, "recovery", NameOf(schedule));
+    /// <exception cref="FileProblem">The path can be no file, or there is no state folder.</exception>
+    public string Of(string schedule) => Path.Combine(RecoveryFolder(), NameOf(schedule));
 
     /// <summary>Where the cursor was left, a small file a schedule.</summary>
-    public string Places => Path.Combine(Root, "places");
+    /// <exception cref="FileProblem">There is no state folder.</exception>
+    public string PlacesFolder() => Path.Combine(Root.Length > 0 ? Root : throw None(), "places");
 
     /// <summary>The same name for one schedule, whatever links lead to it; it tells nothing of the path.</summary>
     internal static string NameOf(string schedule) =>
@@ -43,10 +51,16 @@ public sealed record StateFolder(string Root)
         return Path.Combine(target is null ? folder.FullName : Real(target.FullName), Path.GetFileName(path));
     }
 
-    /// <summary>Makes a folder that nobody else can look into.</summary>
-    internal static void Make(string folder)
+    /// <summary>Makes a folder below the root that nobody else can look into.</summary>
+    /// <exception cref="FileProblem">Somebody else owns it or may write there.</exception>
+    internal void Make(string folder)
     {
         if (OperatingSystem.IsWindows()) Directory.CreateDirectory(folder);
-        else Directory.CreateDirectory(folder, OwnerAlone);
+        else PrivateFolder.Make(Root, folder);
     }
+
+    private static FileProblem None() => new(
+        FileFault.NoSuchFolder,
+        "Unsaved work cannot be kept: there is no home folder,"
+            + " and XDG_STATE_HOME is not set to an absolute path. Save often.");
 }

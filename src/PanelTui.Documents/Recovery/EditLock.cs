@@ -22,7 +22,7 @@ public sealed class EditLock : IDisposable
         try
         {
             var folder = state.Of(schedule);
-            StateFolder.Make(folder);
+            state.Make(folder);
             var path = Path.Combine(folder, "lock");
             if (!TryPut(path, isNew: true))
             {

@@ -71,7 +71,7 @@ public sealed class Journal(StateFolder state, TimeProvider clock) : IDisposable
     private byte[] Begin(string schedule, SourceText onDisk)
     {
         var folder = state.Of(schedule);
-        StateFolder.Make(folder);
+        state.Make(folder);
         _path = NextIn(folder);
         using (Durable.Create(_path, 0, OwnerOnly)) { } // made by nobody else, and readable by nobody else
         _file = File.OpenHandle(_path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite | FileShare.Delete);

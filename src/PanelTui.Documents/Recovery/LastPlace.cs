@@ -27,7 +27,7 @@ public sealed class LastPlace(StateFolder state)
         if (Of(schedule) == space) return;
         try
         {
-            StateFolder.Make(state.Places);
+            state.Make(state.PlacesFolder());
             File.WriteAllText(FileOf(schedule), space);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or FileProblem)
@@ -36,5 +36,5 @@ public sealed class LastPlace(StateFolder state)
         }
     }
 
-    private string FileOf(string schedule) => Path.Combine(state.Places, StateFolder.NameOf(schedule));
+    private string FileOf(string schedule) => Path.Combine(state.PlacesFolder(), StateFolder.NameOf(schedule));
 }

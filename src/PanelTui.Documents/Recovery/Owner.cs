@@ -43,11 +43,35 @@ public sealed record Owner(int Process, long Started, string Boot, string Host, 
     /// <summary>False where it has surely ended; of another machine that cannot be known.</summary>
     public bool MayGoOn => Host != Here.Host || (Boot == Here.Boot && StartOf(Process) == Started);
 
+    /// <summary>A run of which only the number of its process is known; it may be one of another machine.</summary>
+    internal static Owner Of(int process)
+    {
+        var folder = string.Create(CultureInfo.InvariantCulture, $"/proc/{process}");
+        return StartOf(process) is { } started && Files.FileIdentity.Of(folder) is { } found
+            ? Here with { Process = process, Started = started, User = UserOf(found.Owner) }
+            : new(process, 0, "", "this or another machine", "somebody");
+    }
+
     /// <summary>Whether there is a process of this number on this machine.</summary>
     internal static bool Runs(int process) => StartOf(process) is not null;
 
     /// <summary>As a sentence has it: user, host and process.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{User} on {Host}, process {Process}");
+
+    /// <summary>The user's name, passwd(5): the first and third field; the number where it is not listed.</summary>
+    private static string UserOf(uint number)
+    {
+        var text = number.ToString(CultureInfo.InvariantCulture);
+        try
+        {
+            var lines = File.ReadLines("/etc/passwd").Select(line => line.Split(':'));
+            return lines.FirstOrDefault(fields => fields.Length > 2 && fields[2] == text)?[0] ?? $"user {text}";
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return $"user {text}";
+        }
+    }
 
     private static long? StartOf(int process)
     {

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text;
+using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
 
@@ -20,7 +22,7 @@ internal sealed class GitSetupVerb : Verb
 
         Examples:
           paneltui git-setup
-          paneltui git-setup --check         say what is missing or does not run
+          paneltui git-setup --check         ask git, and try a merge
           git difftool -t panel HEAD~3       then shows facts instead of lines
 
         Exit codes: 0 set up, 1 --check found something, 2 no repository, or git failed.
@@ -35,57 +37,79 @@ internal sealed class GitSetupVerb : Verb
 
     internal static int Run(string folder, bool onlyCheck, Streams streams)
     {
-        var top = Git.Run(folder, "rev-parse", "--show-toplevel");
-        if (!top.Succeeded) return streams.Refuse($"paneltui: this folder is in no git repository: {top.Error}");
-        if (onlyCheck) return Check(top.Text, streams);
-        if (streams.WritesNothing) return streams.WouldWrite($"{Path.Combine(top.Text, ".gitattributes")} and settings of this clone");
-        return SetUp(top.Text, streams);
+        var (found, answer) = GitRepository.Of(folder);
+        if (found is not { } repository)
+            return streams.Refuse($"paneltui: this folder is in no git repository: {answer.Error}");
+        if (onlyCheck) return Check(repository, streams);
+        if (repository.WhyNotToWrite() is { } why) return streams.Refuse($"paneltui: {why}");
+        if (streams.WritesNothing) return streams.WouldWrite($"{repository.AttributesFile} and settings of this clone");
+        return SetUp(repository, streams);
     }
 
-    private static int Check(string top, Streams streams)
+    private static int Check(GitRepository repository, Streams streams)
     {
         string[] missing =
         [
-            .. HasAttributes(top) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
-            .. GitSettings.All.Where(setting => !IsSet(top, setting.Key, setting.Value)).Select(setting => $"missing or different: git config {setting.Key}"),
-            .. Broken(top),
+            .. repository.WhyNoAttributes() is { } why ? [why]
+                : HasAttributes(repository) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
+            .. repository.Unattributed(),
+            .. Different(repository.Top).Select(key => $"missing or different: git config {key}"),
+            .. Broken(repository.Top),
         ];
-        foreach (var line in missing) streams.Out.WriteLine(line);
-        streams.Out.WriteLine(missing.Length == 0 ? "git merges and shows schedules by what they say." : "`paneltui git-setup` sets it up.");
+        foreach (var line in missing) streams.Out.WriteLine(DisplayText.Clean(line));
+        streams.Out.WriteLine(missing.Length == 0
+            ? "git merges and shows schedules by what they say: a trial merge came out right."
+            : "`paneltui git-setup` sets it up.");
         return missing.Length == 0 ? ExitCode.Clean : ExitCode.Findings;
     }
 
-    private static bool IsSet(string top, string key, string value) => Git.Run(top, "config", "--get", key).Text == value;
+    private static IEnumerable<string> Different(string top) =>
+        GitSettings.All
+            .Where(setting => Git.Run(top, "config", "--get", setting.Key).Text != setting.Value)
+            .Select(setting => setting.Key);
 
-    /// <summary>What is set up and does not run: the program was moved, is on no path, or is another one.</summary>
+    /// <summary>
+    /// What is set up and does not run: the program was moved, is on no path, or is another one. Only the texts that
+    /// git-setup
+    /// writes are tried: another one came from elsewhere and is reported as different.
+    /// </summary>
     private static IEnumerable<string> Broken(string top)
     {
-        if (Git.Run(top, "config", "--get", GitSettings.Driver) is { Succeeded: true } driver && !GitTrial.MergesByMeaning(driver.Text))
+        var different = Different(top).ToHashSet();
+        if (different.Contains(GitSettings.Driver) && different.Contains(GitSettings.Textconv)) yield break;
+        var trial = GitTrial.Run();
+        if (!trial.Merges && !different.Contains(GitSettings.Driver))
             yield return $"does not run: git config {GitSettings.Driver}; git merges lines instead";
-        if (Git.Run(top, "config", "--get", GitSettings.Textconv) is { Succeeded: true } textconv && !GitTrial.ShowsFacts(textconv.Text))
+        if (!trial.Shows && !different.Contains(GitSettings.Textconv))
             yield return $"does not run: git config {GitSettings.Textconv}; git shows lines instead";
     }
 
-    private static int SetUp(string top, Streams streams)
+    private static int SetUp(GitRepository repository, Streams streams)
     {
         foreach (var (key, value) in GitSettings.All)
         {
-            if (Git.Run(top, "config", key, value) is not { Succeeded: false } failed) continue;
+            if (Git.Run(repository.Top, "config", key, value) is not { Succeeded: false } failed) continue;
             return streams.Refuse($"paneltui: git config {key} failed: {failed.Error}");
         }
 
-        if (!HasAttributes(top)) AddAttributes(Path.Combine(top, ".gitattributes"));
+        if (!HasAttributes(repository) && AddAttributes(repository.AttributesFile) is { } problem)
+            return streams.Refuse($"paneltui: {problem.Sentence}");
         streams.Out.WriteLine("git merges and shows schedules by what they say in this clone. Commit .gitattributes; each clone runs git-setup once.");
         return ExitCode.Clean;
     }
 
-    private static bool HasAttributes(string top) =>
-        Path.Combine(top, ".gitattributes") is var path && File.Exists(path) && File.ReadLines(path).Any(line => line.Trim() == GitSettings.Attributes);
+    private static bool HasAttributes(GitRepository repository) =>
+        File.Exists(repository.AttributesFile)
+        && File.ReadLines(repository.AttributesFile).Any(line => line.Trim() == GitSettings.Attributes);
 
-    private static void AddAttributes(string path)
+    /// <summary>
+    /// A new file takes the place of the old one, so that a link put there meanwhile is not followed.
+    /// </summary>
+    private static OutputFile.Problem? AddAttributes(string path)
     {
-        var old = File.Exists(path) ? File.ReadAllText(path) : "";
-        var gap = old.Length == 0 || old.EndsWith('\n') ? "" : "\n";
-        File.AppendAllText(path, $"{gap}{GitSettings.Attributes}\n");
+        var old = File.Exists(path) ? File.ReadAllBytes(path) : [];
+        var gap = old.Length == 0 || old[^1] == '\n' ? "" : "\n";
+        var line = Encoding.UTF8.GetBytes($"{gap}{GitSettings.Attributes}\n");
+        return OutputFile.Write(path, [.. old, .. line], force: true);
     }
 }

@@ -1,49 +1,31 @@
-using System.Globalization;
-
 namespace PanelTui.CommandLine;
 
-/// <summary>Runs the commands that a clone names, as git would, on a small schedule: what is set up may still not run.</summary>
-internal static class GitTrial
+/// <summary>What git does with the commands that `git-setup` writes, tried in a small repository of its own.</summary>
+/// <param name="Merges">True when changes of two neighboring keys come together; by lines they would be a
+/// conflict.</param>
+/// <param name="Shows">True when git shows facts instead of the file's lines.</param>
+internal sealed record GitTrial(bool Merges, bool Shows)
 {
+    private const string Name = "sample.panel.yaml";
     private const string Sample = "schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 8}\ncircuits:\n  - {id: one, space: 1, name: One, breaker: 20 A}\n";
 
-    /// <summary>Whether facts come out, not the file's own lines.</summary>
-    public static bool ShowsFacts(string textconv) => InFolder(folder =>
-    {
-        var file = Written(folder, "sample.panel.yaml", Sample);
-        return Run(folder, $"{textconv} \"$@\"", file) is { Code: 0, Out: var shown } && shown.Contains("/circuits[one]/", StringComparison.Ordinal);
-    });
+    private static readonly string Ours = Sample.Replace("One,", "Two,", StringComparison.Ordinal);
+    private static readonly string Theirs = Sample.Replace("20 A", "30 A", StringComparison.Ordinal);
+    private static readonly string Both = Ours.Replace("20 A", "30 A", StringComparison.Ordinal);
 
-    /// <summary>Whether changes of two keys that lie side by side come together: lines would be a conflict.</summary>
-    public static bool MergesByMeaning(string driver) => InFolder(folder =>
-    {
-        var (ours, theirs) = (Sample.Replace("One,", "Two,", StringComparison.Ordinal), Sample.Replace("20 A", "30 A", StringComparison.Ordinal));
-        var versions = new Dictionary<string, string>
-        {
-            ["%O"] = Written(folder, "base.yaml", Sample),
-            ["%A"] = Written(folder, "ours.yaml", ours),
-            ["%B"] = Written(folder, "theirs.yaml", theirs),
-            ["%L"] = 7.ToString(CultureInfo.InvariantCulture),
-            ["%P"] = "sample.panel.yaml",
-        };
-        var command = versions.Aggregate(driver, (line, version) => line.Replace(version.Key, version.Value, StringComparison.Ordinal));
-        return Run(folder, command).Code == 0
-            && File.ReadAllText(versions["%A"]) == ours.Replace("20 A", "30 A", StringComparison.Ordinal);
-    });
+    private static readonly string[] Plain =
+    [
+        "-c", "user.name=trial", "-c", "user.email=trial@example.org", "-c", "commit.gpgSign=false",
+        "-c", "core.autocrlf=false",
+    ];
 
-    private static string Written(string folder, string name, string text)
-    {
-        var path = Path.Combine(folder, name);
-        File.WriteAllText(path, text);
-        return path;
-    }
-
-    private static bool InFolder(Func<string, bool> attempt)
+    /// <summary>Tries our own texts; what else a configuration may hold is never run.</summary>
+    public static GitTrial Run()
     {
         var folder = Directory.CreateTempSubdirectory("paneltui-");
         try
         {
-            return attempt(folder.FullName);
+            return In(folder.FullName);
         }
         finally
         {
@@ -51,9 +33,27 @@ internal static class GitTrial
         }
     }
 
-    private static (int Code, string Out) Run(string folder, string command, params string[] arguments)
+    private static GitTrial In(string folder)
     {
-        var (code, shown, _) = OutsideProgram.Run("sh", folder, [], ["-c", command, "git", .. arguments]);
-        return (code, System.Text.Encoding.UTF8.GetString(shown));
+        Git.Run(folder, "init", "-q", "--template=");
+        foreach (var (key, value) in GitSettings.All) Git.Run(folder, "config", key, value);
+        File.WriteAllText(Path.Combine(folder, ".gitattributes"), $"{GitSettings.Attributes}\n");
+        Commit(folder, Sample);
+        Git.Run(folder, "checkout", "-q", "-b", "theirs");
+        Commit(folder, Theirs);
+        Git.Run(folder, "checkout", "-q", "-b", "ours", "HEAD~1");
+        Commit(folder, Ours);
+        var merged = Git.Run(folder, [.. Plain, "merge", "-q", "-m", "both", "theirs"]);
+        var shown = Git.Run(folder, "cat-file", "--textconv", $"ours:{Name}");
+        return new(
+            merged.Succeeded && File.ReadAllText(Path.Combine(folder, Name)) == Both,
+            shown.Succeeded && shown.Text.Contains("/circuits[one]/", StringComparison.Ordinal));
+    }
+
+    private static void Commit(string folder, string schedule)
+    {
+        File.WriteAllText(Path.Combine(folder, Name), schedule);
+        Git.Run(folder, "add", "-A");
+        Git.Run(folder, [.. Plain, "commit", "-q", "-m", "a version"]);
     }
 }

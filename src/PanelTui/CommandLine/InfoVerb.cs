@@ -35,13 +35,25 @@ internal sealed class InfoVerb : Verb
         foreach (var line in Lines(Environment.GetEnvironmentVariable)) streams.Out.WriteLine(DisplayText.Clean(line));
     });
 
+    private static string Kept(Func<StateFolder, string> folder)
+    {
+        try
+        {
+            return folder(StateFolder.OfUser);
+        }
+        catch (FileProblem)
+        {
+            return "nowhere: there is no home folder, and XDG_STATE_HOME is not set to an absolute path";
+        }
+    }
+
     private static IEnumerable<string> Lines(Func<string, string?> variable) =>
     [
         $"paneltui {CommandLineRoot.Version}, MIT licence",
         $"system         {RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}",
         "file format    schedule: 1; calc --json schema 1; code editions 2017, 2020, 2023",
-        $"unsaved work   {Path.Combine(StateFolder.OfUser.Root, "recovery")}",
-        $"last places    {StateFolder.OfUser.Places}",
+        $"unsaved work   {Kept(state => state.RecoveryFolder())}",
+        $"last places    {Kept(state => state.PlacesFolder())}",
         "settings       none are kept; the command line and the variables below say everything",
         $"colours        {Surroundings.Colours(variable)}",
         $"letters        {(Surroundings.IsAscii(variable) ? "ASCII" : "UTF-8")}",

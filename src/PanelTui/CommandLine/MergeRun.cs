@@ -17,8 +17,9 @@ internal sealed class MergeRun(string ancestor, string ours, string theirs, stri
         {
             var versions = new MergeFiles(Bytes(ancestor), Bytes(ours), Bytes(theirs), _labels);
             if (streams.WritesNothing) return Say(Merge(versions), streams);
-            // Before anything can fail: were this process killed, git would show what is left here.
-            File.WriteAllBytes(target, versions.AllMarked());
+            // Before anything can fail: were this process killed, git would show what is left here. Another target is
+            // written at the end.
+            if (Path.GetFullPath(target) == Path.GetFullPath(ours)) File.WriteAllBytes(target, versions.AllMarked());
             var merge = Merge(versions);
             if (merge.WhyNot is { } why) return LinesOnly(versions, why, streams);
             Put(merge.IsClean ? merge.Settled().ToBytes() : merge.MarkedBytes(_labels));
@@ -68,7 +69,8 @@ internal sealed class MergeRun(string ancestor, string ours, string theirs, stri
         try
         {
             File.WriteAllBytes(beside, bytes);
-            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(beside, File.GetUnixFileMode(target));
+            var like = File.Exists(target) ? target : ours;
+            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(beside, File.GetUnixFileMode(like));
             File.Move(beside, target, overwrite: true);
         }
         finally

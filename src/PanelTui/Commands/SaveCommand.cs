@@ -16,7 +16,8 @@ internal sealed class SaveCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
-    public override string? WhyNot(IEditor editor) => editor.Session.IsSaved ? "Nothing has changed since the last save" : null;
+    public override string? WhyNot(IEditor editor) =>
+        editor.Session is { IsSaved: true, Newer: null } ? "Nothing has changed since the last save" : null;
 
     public override void Run(IEditor editor) => Saving.Try(editor);
 }

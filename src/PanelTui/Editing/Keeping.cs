@@ -16,13 +16,15 @@ internal sealed class Keeping : IDisposable
     private readonly Session _session;
     private readonly Journal _journal;
     private readonly Action<Action> _onScreen;
+    private readonly Lock _watching = new();
     private readonly ITimer _timer;
     private readonly Lock _gate = new();
     private volatile Work _latest;
     private int _isWaiting;
     private volatile bool _isOver;
-    private bool _hasTold;
-    private string? _seen;
+    private FileWatch? _watch;
+    private string? _watched;
+    private int _looks;
 
     /// <param name="session">Whose work.</param>
     /// <param name="state">Where it is kept.</param>
@@ -35,6 +37,28 @@ internal sealed class Keeping : IDisposable
         _latest = session.Work;
         _timer = clock.CreateTimer(_ => Write(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         session.Changed += Touch;
+        session.Saving += KeepFirst;
+    }
+
+    /// <summary>The name of the schedule stands for another file than before; called on any thread.</summary>
+    public event Action? FileReplaced;
+
+    /// <summary>
+    /// Has the system tell when another program changes the file, and looks at it once. Where the system has no watcher
+    /// to give,
+    /// the file is looked at after each change of the user's and at saving.
+    /// </summary>
+    public void Watch()
+    {
+        var path = _latest.Schedule;
+        lock (_watching)
+        {
+            if (_isOver || path == _watched) return;
+            _watch?.Dispose();
+            (_watched, _watch) = (path, FileWatch.Of(path, Look));
+        }
+
+        Look();
     }
 
     /// <summary>Keeps the work now; why it cannot be kept, or nothing.</summary>
@@ -67,6 +91,13 @@ internal sealed class Keeping : IDisposable
     public void Dispose()
     {
         _session.Changed -= Touch;
+        _session.Saving -= KeepFirst;
+        lock (_watching)
+        {
+            _isOver = true;
+            _watch?.Dispose();
+        }
+
         _timer.Dispose();
         Finish(_journal.Dispose);
     }
@@ -86,29 +117,54 @@ internal sealed class Keeping : IDisposable
         if (_isOver) return;
         var trouble = Now();
         LookAtTheFile(_latest);
-        if (trouble is null || _hasTold) return;
-        _hasTold = true;
-        _onScreen(() => _session.Say(trouble));
+        if ((trouble is null) != (_session.WhyNotKept is null)) _onScreen(() => _session.TellKept(trouble));
     }
 
-    /// <summary>Another program's change is told long before saving asks about it; once for each, and not while a save is under way.</summary>
+    /// <summary>
+    /// A save that is killed loses nothing: what it writes is in the journal already. Without a journal it goes on
+    /// alone.
+    /// </summary>
+    private void KeepFirst()
+    {
+        Touch();
+        Now();
+    }
+
+    /// <summary>
+    /// Looks at the file on another thread; what happens meanwhile makes it look once more, not many times.
+    /// </summary>
+    private void Look()
+    {
+        if (_isOver || Interlocked.Increment(ref _looks) != 1) return;
+        _ = Task.Run(() =>
+        {
+            for (var seen = 0; seen != Interlocked.CompareExchange(ref _looks, 0, seen);)
+            {
+                seen = Volatile.Read(ref _looks);
+                LookAtTheFile(_latest);
+            }
+        });
+    }
+
     private void LookAtTheFile(Work work)
     {
         try
         {
             var found = ScheduleFile.Look(work.Schedule);
-            if (found.SameContent(work.Disk) || found.Sha256 == _seen) return;
-            _onScreen(() =>
-            {
-                if (found.SameContent(_session.Work.Disk)) return;
-                _seen = found.Sha256;
-                _session.Say($"{work.Schedule} has been {(found.Exists ? "changed" : "deleted")} by another program; saving will ask what to do");
-            });
+            if (found.Inode != work.Disk.Inode) FileReplaced?.Invoke();
+            if (!found.SameContent(work.Disk) || _session.Newer is not null) _onScreen(() => Notice(found, work));
         }
         catch (FileProblem)
         {
             // What is wrong with the file is told at saving.
         }
+    }
+
+    /// <summary>What was seen before or during a save of this session's says nothing: it is looked at again.</summary>
+    private void Notice(DiskState found, Work work)
+    {
+        if (_session.Work is var now && now.Schedule == work.Schedule && now.Disk == work.Disk) _session.Notice(found);
+        else Look();
     }
 
     /// <summary>Waits for a write under way; a timer that rings afterwards writes nothing more.</summary>

@@ -14,7 +14,11 @@ internal sealed class Desk : IDisposable
     private readonly Session _session;
     private readonly LastPlace _place;
     private readonly Keeping _keeping;
-    private readonly EditLock? _lock;
+    private readonly StateFolder _state;
+    private readonly Lock _gate = new();
+    private EditLock? _lock;
+    private OpenMark _mark;
+    private string _locked;
     private readonly ImmutableArray<Page> _questions;
     private volatile IApplication? _running;
 
@@ -23,21 +27,24 @@ internal sealed class Desk : IDisposable
     /// <param name="clock">Wakes the keeping, tells when work was kept, and in which zone that is shown.</param>
     public Desk(Session session, StateFolder state, TimeProvider clock)
     {
-        _session = session;
+        (_session, _state, _locked) = (session, state, session.Path);
         _place = new LastPlace(state);
         session.BeginAt(_place.Of(session.Path));
         _keeping = new Keeping(session, state, clock, OnScreen);
+        _mark = OpenMark.Take(session.Path);
         try
         {
             _lock = EditLock.Take(state, session.Path);
-            _questions = Questions(state, clock);
-            ScheduleFile.Sweep(session.Path, clock);
         }
         catch (FileProblem problem)
         {
-            _questions = [];
-            session.Say(problem.Message);
+            session.TellKept(problem.Message);
         }
+
+        _questions = Questions(clock);
+        ScheduleFile.Sweep(session.Path, clock);
+        session.Settled += Follow;
+        _keeping.FileReplaced += FollowMark;
     }
 
     public EditorScreen Open(IApplication app)
@@ -46,6 +53,7 @@ internal sealed class Desk : IDisposable
         var path = _session.Path;
         _ = Task.Run(() =>
         {
+            _keeping.Watch();
             Rehearsal.Of(path);
             if (GitPlace.Of(path) is { } place) OnScreen(() => _session.Tell(place));
         });
@@ -58,20 +66,58 @@ internal sealed class Desk : IDisposable
         _running = null;
         _keeping.End(ending);
         _place.Keep(_session.Path, $"{_session.Cursor}");
-        _lock?.Dispose();
+        GiveFree();
     }
 
     public void Dispose()
     {
+        _session.Settled -= Follow;
         _keeping.Dispose();
-        _lock?.Dispose();
+        GiveFree();
     }
 
-    private ImmutableArray<Page> Questions(StateFolder state, TimeProvider clock)
+    private void GiveFree()
     {
-        if (_lock!.Other is not { } other)
+        _lock?.Dispose();
+        lock (_gate) _mark.Dispose();
+    }
+
+    /// <summary>After a save the schedule is another file, perhaps of another name: it is this editor's now.</summary>
+    private void Follow()
+    {
+        FollowMark();
+        if (_session.Path == _locked) return;
+        _locked = _session.Path;
+        _keeping.Watch();
+        _lock?.Dispose();
+        try
         {
-            var found = UnsavedWork.Of(state, _session.Path, _session.OnDisk);
+            _lock = EditLock.Take(_state, _locked);
+        }
+        catch (FileProblem problem)
+        {
+            _lock = null;
+            _session.TellKept(problem.Message);
+        }
+    }
+
+    private void FollowMark()
+    {
+        lock (_gate)
+        {
+            if (_mark.Other is not null || _running is null) return;
+            _mark = _mark.On(_session.Path);
+            if (_mark.Other is { } other)
+                OnScreen(() => _session.Say(
+                    $"{Path.GetFileName(_session.Path)} has been opened in another editor, too ({other})"));
+        }
+    }
+
+    private ImmutableArray<Page> Questions(TimeProvider clock)
+    {
+        if ((_lock?.Other ?? _mark.Other) is not { } other)
+        {
+            var found = _lock is null ? [] : UnsavedWork.Of(_state, _session.Path, _session.OnDisk);
             return [.. Conflicts(), .. found.Reverse().Select(work => new UnsavedWorkPage(_session, work, _keeping, clock.LocalTimeZone))];
         }
 

@@ -23,11 +23,26 @@ internal static class EditorRows
     {
         var panel = session.Schedule.Panel;
         var name = panel.Name.Length == 0 ? "(panel without a name)" : panel.Name;
-        var state = $"{(session.WhyNoEdit is not null ? " · look only" : session.IsSaved ? "" : " · changed")}{InGit(session)}";
+        var state = $"{InEditor(session)}{OnDisk(session)}{InGit(session)}";
         var right = $"{Path.GetFileName(session.Path)}{state} ";
         var left = DisplayText.Fit($" {name} · {panel.System}", Math.Max(0, columns - DisplayText.Width(right) - 1));
         return [new TextRun($"{left} {right}", Tone.Strong)];
     }
+
+    private static string InEditor(Session session) => session switch
+    {
+        { WhyNoEdit: not null } => " · look only",
+        { IsSaved: true } => "",
+        { WhyNotKept: not null } => " · changed, no recovery copy",
+        _ => " · changed",
+    };
+
+    private static string OnDisk(Session session) => session.Newer switch
+    {
+        null => "",
+        { Exists: true } => " · newer on disk",
+        { Exists: false } => " · gone from disk",
+    };
 
     /// <summary>The branch, and whether the file as it was saved last is what was committed.</summary>
     private static string InGit(Session session) => session.Git is not { } git

@@ -30,6 +30,18 @@ public class EditLockTests : TestFolder
     }
 
     [Fact]
+    public void A_lock_that_another_editor_has_taken_over_meanwhile_is_left_to_it()
+    {
+        using (var mine = EditLock.Take(State, Schedule))
+        {
+            mine.Other.ShouldBeNull();
+            Lock(Owner.Here with { Host = "elsewhere" });
+        }
+
+        File.ReadAllText(TheLock).ShouldContain("elsewhere");
+    }
+
+    [Fact]
     public void A_lock_of_before_the_last_start_of_the_system_is_taken_over() => LockedBy(Owner.Here with { Boot = "another" }).ShouldBeNull();
 
     [Fact]

@@ -101,25 +101,26 @@ public class GitTests
         said.ShouldContain("git config merge.panel.driver");
     }
 
-    /// <summary>Neither on the path nor where it was: git shows and merges lines, as in a clone that was never set up, and nothing fails.</summary>
+    /// <summary>Set up as it should be, and yet another program of that name comes first on the path.</summary>
     [Fact]
-    public void Without_the_program_git_goes_on_with_lines_and_check_says_so()
+    public void Git_setup_check_tries_a_merge_and_says_what_does_not_run()
     {
-        using var repository = Forked(Base.Replace("15 A", "20 A", StringComparison.Ordinal), Base.Replace("Pump", "Well pump", StringComparison.Ordinal));
-        foreach (var key in new[] { "merge.panel.driver", "diff.panel.textconv" })
-        {
-            var command = repository.Run("git", "config", "--get", key).Said.TrimEnd('\n');
-            repository.Must("git", "config", key, command.Replace("command -v paneltui", "false", StringComparison.Ordinal).Replace("[ -e ", "[ -e /nowhere", StringComparison.Ordinal));
-        }
+        using var repository = new Repository(Base);
+        repository.Executable("bin", "#!/bin/sh\nexit 0\n");
+        var (code, said) = repository.Run(repository.Real, "git-setup", "--check");
+        code.ShouldBe(1);
+        said.ShouldContain("does not run: git config merge.panel.driver; git merges lines instead");
+        said.ShouldContain("does not run: git config diff.panel.textconv; git shows lines instead");
+    }
 
-        var (code, said) = repository.Run("git", "diff", "side", "main");
-        code.ShouldBe(0, said);
-        said.ShouldContain("+    breaker: 20 A");
-        repository.Must("git", "merge", "-q", "side");
-        repository.Schedule.ShouldContain("Well pump");
-        var check = repository.Run("paneltui", "git-setup", "--check");
-        check.Code.ShouldBe(1);
-        check.Said.ShouldContain("does not run: git config diff.panel.textconv");
+    [Fact]
+    public void Git_setup_check_tells_of_a_schedule_that_another_line_takes_out()
+    {
+        using var repository = new Repository(Base);
+        File.AppendAllText(Path.Combine(repository.Top, ".gitattributes"), "shed.panel.yaml -merge\n");
+        var (code, said) = repository.Run("paneltui", "git-setup", "--check");
+        code.ShouldBe(1);
+        said.ShouldContain("git does not use it for shed.panel.yaml: the attribute merge is unset");
     }
 
     private static Repository Forked(string ours, string theirs)

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using PanelTui.CommandLine;
 
 namespace PanelTui.Tests.Git;
 
@@ -8,27 +9,55 @@ internal sealed class Repository : IDisposable
     public const string Name = "shed.panel.yaml";
 
     private readonly TempFolder _folder = new();
-    private readonly string _top;
+    private readonly string _name;
 
-    public Repository(string schedule)
+    /// <param name="schedule">Its text in the first commit.</param>
+    /// <param name="name">The file's name.</param>
+    /// <param name="program">A script in place of the program on the path.</param>
+    public Repository(string schedule, string name = Name, string? program = null)
     {
-        var bin = Directory.CreateDirectory(_folder.File("bin")).FullName;
-        var program = Path.Combine(bin, "paneltui");
+        _name = name;
         var here = AppContext.BaseDirectory;
-        File.WriteAllText(program, $"#!/bin/sh\nexec dotnet exec --runtimeconfig '{here}PanelTui.Tests.runtimeconfig.json' --depsfile '{here}PanelTui.Tests.deps.json' '{here}paneltui.dll' \"$@\"\n");
-        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-        _top = Directory.CreateDirectory(_folder.File("top")).FullName;
+        Real = Executable("real", $"#!/bin/sh\nexec dotnet exec --runtimeconfig '{here}PanelTui.Tests.runtimeconfig.json' --depsfile '{here}PanelTui.Tests.deps.json' '{here}paneltui.dll' \"$@\"\n");
+        Top = Directory.CreateDirectory(_folder.File("top")).FullName;
         Must("git", "init", "-q", "-b", "main");
         Must("git", "config", "user.name", "Test");
         Must("git", "config", "user.email", "test@example.org");
-        Must("paneltui", "git-setup");
+        if (program is null) Executable("bin", $"#!/bin/sh\nexec '{Real}' \"$@\"\n");
+        else if (program.Length > 0) Executable("bin", program);
+        if (program is null) Must("paneltui", "git-setup");
+        else SetUpFor("/nowhere/paneltui");
         Commit(schedule, "base");
     }
 
+    public string Top { get; }
+
+    /// <summary>The program, by a path that no test puts a script in place of.</summary>
+    public string Real { get; }
+
+    /// <summary>As `git-setup` of a copy of the program at this place does.</summary>
+    public void SetUpFor(string copy)
+    {
+        var word = GitSettings.Quoted(copy);
+        foreach (var (key, value) in GitSettings.Of(word, word)) Must("git", "config", key, value);
+        File.WriteAllText(Path.Combine(Top, ".gitattributes"), $"{GitSettings.Attributes}\n");
+    }
+
+    public string Executable(string folder, string text)
+    {
+        var program = Path.Combine(Directory.CreateDirectory(_folder.File(folder)).FullName, "paneltui");
+        File.WriteAllText(program, text);
+        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        return program;
+    }
+
+    /// <summary>A path beside the work tree.</summary>
+    public string Beside(string name) => _folder.File(name);
+
     public string Schedule
     {
-        get => File.ReadAllText(Path.Combine(_top, Name));
-        set => File.WriteAllText(Path.Combine(_top, Name), value);
+        get => File.ReadAllText(Path.Combine(Top, _name));
+        set => File.WriteAllText(Path.Combine(Top, _name), value);
     }
 
     public void Commit(string schedule, string message)
@@ -48,7 +77,7 @@ internal sealed class Repository : IDisposable
     {
         var start = new ProcessStartInfo("/usr/bin/env")
         {
-            WorkingDirectory = _top, RedirectStandardOutput = true, RedirectStandardError = true,
+            WorkingDirectory = Top, RedirectStandardOutput = true, RedirectStandardError = true,
         };
         start.Environment["PATH"] = $"{_folder.File("bin")}:{Environment.GetEnvironmentVariable("PATH")}";
         start.ArgumentList.Add(command);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;
 using PanelTui.Documents.Text;
@@ -98,6 +99,7 @@ public sealed class KeepingTests : IDisposable
     [Fact]
     public void That_work_cannot_be_kept_is_told_once()
     {
+        _keeping.Dispose();
         using var keeping = new Keeping(_editor.Session, new StateFolder("/proc/none"), _clock, action => action());
         _editor.Press(Key.D);
         _clock.Ring();
@@ -108,18 +110,60 @@ public sealed class KeepingTests : IDisposable
     }
 
     [Theory]
-    [InlineData(true, "changed")]
-    [InlineData(false, "deleted")]
-    public void Another_program_s_change_is_told_before_saving_asks(bool exists, string what)
+    [InlineData(true, "changed by another program. ^S asks what to do: merge, reload or save elsewhere")]
+    [InlineData(false, "deleted by another program. ^S asks what to do: write it again or save elsewhere")]
+    public void Where_nothing_can_be_watched_another_program_s_change_is_told_after_the_next_change(bool exists, string what)
     {
         if (exists) File.WriteAllText(_editor.File, Shed.Text + "# theirs\n");
         else File.Delete(_editor.File);
         _editor.Press(Key.D);
         _clock.Ring();
-        _editor.Session.Message.ShouldBe($"{_editor.File} has been {what} by another program; saving will ask what to do");
+        _editor.Session.Message.ShouldBe($"{_editor.File} has been {what}");
         _editor.GoTo("2").Press(Key.D);
         _clock.Ring();
         _editor.Session.Message.ShouldStartWith("Done: ", Case.Sensitive, "once is enough");
+    }
+
+    [Fact]
+    public void A_save_writes_the_journal_before_it_touches_the_file()
+    {
+        var kept = "";
+        _editor.Press(Key.D);
+        _editor.Session.Saving += () => kept = Kept;
+        _editor.Press(Key.S.WithCtrl);
+        kept.ShouldBe(_editor.OnDisk);
+    }
+
+    [Fact]
+    public void A_save_of_one_s_own_is_no_change_by_another_program()
+    {
+        using var screen = new BlockingCollection<Action>();
+        using var keeping = new Keeping(_editor.Session, State, _clock, screen.Add);
+        var said = new List<string>();
+        _editor.Session.Changed += () => said.Add(_editor.Session.Message);
+        keeping.Watch();
+        _editor.Press(Key.D, Key.S.WithCtrl);
+        File.Delete(_editor.File);
+        while (!said.Exists(message => message.Contains("has been deleted", StringComparison.Ordinal))) screen.Take()();
+        said.ShouldNotContain(message => message.Contains("has been changed", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_that_comes_back_as_it_was_is_said_to_be_so()
+    {
+        _editor.Session.Notice(DiskState.Missing);
+        _editor.Session.Newer.ShouldBe(DiskState.Missing);
+        _editor.Session.Notice(ScheduleFile.Look(_editor.File));
+        _editor.Session.Newer.ShouldBeNull();
+        _editor.Session.Message.ShouldEndWith("is on the disk again as it was");
+    }
+
+    [Fact]
+    public void A_save_goes_on_where_no_work_can_be_kept()
+    {
+        using var keeping = new Keeping(_editor.Session, StateFolder.Nowhere, _clock, action => action());
+        _editor.Press(Key.D, Key.S.WithCtrl);
+        _editor.OnDisk.ShouldBe(_editor.Session.Now.Source.Text);
     }
 
     public void Dispose()

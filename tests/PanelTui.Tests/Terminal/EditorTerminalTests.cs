@@ -93,6 +93,52 @@ public sealed class EditorTerminalTests : TerminalTests
     }
 
     [Fact]
+    public void A_change_by_another_program_is_on_the_screen_without_a_key()
+    {
+        using var terminal = OpenEditor();
+        File.WriteAllText(Path.Combine(Folder, "shed.yaml.new"), Schedule.Replace("Well pump", "Barn pump", StringComparison.Ordinal));
+        File.Move(Path.Combine(Folder, "shed.yaml.new"), Path.Combine(Folder, "shed.yaml"), overwrite: true);
+        terminal.Until(Says("has been changed by another program. ^S asks"));
+        terminal.Type("\u0013").Until(Says("What that program changed")).Type("r").Until(Says("Barn pump"));
+        terminal.Until(vt => !Says("newer on disk")(vt));
+        File.Delete(Path.Combine(Folder, "shed.yaml"));
+        terminal.Until(Says("has been deleted by another program. ^S asks"));
+    }
+
+    [Theory]
+    [InlineData("hard.yaml", false)]
+    [InlineData("soft.yaml", true)]
+    public void A_second_editor_with_another_home_is_told(string name, bool hasSaved)
+    {
+        var file = Path.Combine(Folder, "shed.yaml");
+        Saving.Finished.Of("/bin/ln", file, Path.Combine(Folder, "hard.yaml")).Code.ShouldBe(0);
+        File.CreateSymbolicLink(Path.Combine(Folder, "soft.yaml"), file);
+        if (name != "hard.yaml") File.Delete(Path.Combine(Folder, "hard.yaml"));
+        using var first = OpenEditor();
+        if (hasSaved) first.Type("d").Until(IsChanged).Type("\u0013").Until(Says("Saved"));
+        Variables["HOME"] = Directory.CreateDirectory(Path.Combine(Folder, "other")).FullName;
+        Variables["XDG_STATE_HOME"] = null;
+        using var second = StartEditor(name);
+        second.Until(Says($"process {first.Program.Id}."));
+        second.Vt.Text.ShouldContain("is already open in another editor");
+        second.Type("l").Until(Says("Opened to look only"));
+        first.Type("q").ExitCode();
+        second.Type("\u0011").ExitCode();
+    }
+
+    [Fact]
+    public void Without_a_home_it_is_said_once_and_nothing_lies_beside_the_schedule()
+    {
+        Variables["HOME"] = Path.Combine(Folder, "gone");
+        Variables["XDG_STATE_HOME"] = "state";
+        using var terminal = OpenEditor();
+        terminal.Until(Says("Unsaved work cannot be kept: there is no home folder"));
+        terminal.Type("d").Until(Says("changed, no recovery copy")).Type("\u0013").Until(Says("Saved"));
+        terminal.Type("\u0011").ExitCode().ShouldBe(0);
+        Directory.GetFileSystemEntries(Folder).Select(Path.GetFileName).ShouldBe(["shed.yaml"]);
+    }
+
+    [Fact]
     public void Ctrl_S_saves_and_does_not_stop_the_line()
     {
         using var terminal = OpenEditor();
@@ -184,6 +230,8 @@ public sealed class EditorTerminalTests : TerminalTests
 
     private static bool IsChanged(Vt vt) => vt.Text.Contains("· changed", StringComparison.Ordinal);
 
+    private static Func<Vt, bool> Says(string text) => vt => string.Join(' ', vt.Text.Split('\n').Select(row => row.Trim())).Contains(text, StringComparison.Ordinal);
+
     private void ShouldHoldTheWork()
     {
         File.ReadAllText(Path.Combine(Folder, "shed.yaml")).ShouldBe(Schedule);
@@ -202,11 +250,11 @@ public sealed class EditorTerminalTests : TerminalTests
         return terminal;
     }
 
-    private Pty StartEditor()
+    private Pty StartEditor(string name = "shed.yaml")
     {
         Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
         Assert.SkipUnless(HasEditor, "the program has no screen yet");
-        return Pty.Start([RealProgram.Path, "shed.yaml"], Variables, Folder);
+        return Pty.Start([RealProgram.Path, name], Variables, Folder);
     }
 
     private static bool HasEditor =>

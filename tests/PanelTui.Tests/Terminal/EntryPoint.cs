@@ -17,6 +17,7 @@ internal static class EntryPoint
         [ProbeArgument, var kept, .. var options] => Probe(kept, options),
         [CommandLines.Argument, var file] => CommandLines.Run(file),
         [SaveLoop.Argument, var file, var times] => SaveLoop.Run(file, int.Parse(times, CultureInfo.InvariantCulture)),
+        [SavedEdit.Argument, var file] => SavedEdit.Run(file),
         _ => ConsoleRunner.Run(args).GetAwaiter().GetResult(),
     };
 
