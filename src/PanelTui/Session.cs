@@ -137,7 +137,7 @@ internal sealed class Session
         var wanted = intent(Now);
         if (!wanted.IsPossible) return wanted.Refusal;
         _history.Make(wanted.Change);
-        Rebuild($"Done: {wanted.Change.Title}");
+        Rebuild($"Done: {wanted.Change.Title}", wanted.After);
         return null;
     }
 
@@ -254,9 +254,11 @@ internal sealed class Session
         }
     }
 
-    private void Rebuild(string message)
+    /// <param name="message">What was done.</param>
+    /// <param name="read">The text as it is now where it has been read already, to prove the change.</param>
+    private void Rebuild(string message, Snapshot? read = null)
     {
-        Now = Snapshot.Of(OnDisk.WithText(_history.Text));
+        Now = read is not null && read.Source.Text == _history.Text ? read : Snapshot.Of(OnDisk.WithText(_history.Text));
         Face = Face.Of(Schedule);
         Hand = null;
         Preview = null;
