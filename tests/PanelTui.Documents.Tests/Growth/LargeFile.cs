@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PanelTui.Documents.Tests.Growth;
 
 /// <summary>A kind of file that is legal and far larger than any schedule, in any size: a small panel, and much of one thing.</summary>
@@ -16,7 +14,7 @@ public sealed record LargeFile(string Name, int Most, Func<int, string> Text)
         new("unknown keys of a circuit", 20_000, count => Panel(ofCircuit: Lines(count, at => $"    key_{at}: {at}"))),
         new("anchors", 50_000, count => Panel(below: "x:\n" + Lines(count, at => $"  - &a{at} v{at}"))),
         new("aliases", 1_000, count => Panel(above: "x: &a {b: 1, c: 2}\n", below: "y:\n" + Lines(count, _ => "  - *a"))),
-        new("merge keys", 900, count => Panel(above: $"x: &a {{{Words(count / 20, at => $"b{at}: 1")}}}\n", below: "y:\n" + Lines(count, _ => "  - <<: *a"))),
+        new("merge keys", 900, count => Panel(above: $"x: &a {{{Words(45, at => $"b{at}: 1")}}}\n", below: "y:\n" + Lines(count, _ => "  - <<: *a"))),
         new("comment lines", 180_000, count => Panel(above: Lines(count, _ => "# a comment on a line"))),
         new("comments inside a circuit", 180_000, count => Panel(ofCircuit: Lines(count, _ => "    # a comment here"))),
         new("comments between circuits", 180_000, count => Panel(between: Lines(count, _ => "  # a comment here"))),
@@ -71,6 +69,4 @@ public sealed record LargeFile(string Name, int Most, Func<int, string> Text)
     private static string Lines(int count, Func<int, string> line) => string.Concat(Enumerable.Range(0, count).Select(at => line(at) + "\n"));
 
     private static string Words(int count, Func<int, string> word) => string.Join(", ", Enumerable.Range(0, count).Select(word));
-
-    public static string Number(int at) => at.ToString(CultureInfo.InvariantCulture);
 }
