@@ -9,10 +9,10 @@ internal static class Growth
     private const double MostSteeper = 3;
 
     /// <summary>Bytes that a list which doubles its room, or a first use, may add.</summary>
-    private const long Slack = 96 * 1024;
+    private const long Slack = 64 * 1024;
 
     /// <summary>The size that a kind of file is looked at with first; four times that is within its limits.</summary>
-    public static int First(LargeFile file) => Math.Max(1, Math.Min(60, file.Most / 4));
+    public static int First(LargeFile file) => Math.Max(1, Math.Min(30, file.Most / 4));
 
     /// <summary>Null where the work is linear, else how it grew.</summary>
     /// <param name="file">The kind of file.</param>
@@ -20,6 +20,7 @@ internal static class Growth
     public static string? WhyNotLinear(LargeFile file, Func<string, Action> workOn)
     {
         var n = First(file);
+        workOn(file.Text(n))(); // what is made once for the whole program
         long[] bytes = [Allocated(workOn(file.Text(n))), Allocated(workOn(file.Text(2 * n))), Allocated(workOn(file.Text(4 * n)))];
         var (first, second) = (bytes[1] - bytes[0], bytes[2] - bytes[1]);
         return second <= (MostSteeper * Math.Max(0, first)) + Slack
@@ -29,7 +30,6 @@ internal static class Growth
 
     private static long Allocated(Action work)
     {
-        work(); // what is made once for the whole program
         var before = GC.GetAllocatedBytesForCurrentThread();
         work();
         return GC.GetAllocatedBytesForCurrentThread() - before;

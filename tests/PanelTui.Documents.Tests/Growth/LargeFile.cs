@@ -6,6 +6,9 @@ namespace PanelTui.Documents.Tests.Growth;
 /// <param name="Text">The file with so many of it. Its second circuit is `Well pump` in space 5.</param>
 public sealed record LargeFile(string Name, int Most, Func<int, string> Text)
 {
+    /// <summary>Circuits beside the first two, where there are more.</summary>
+    private const int More = 8;
+
     private const string Loads = "loads: [{kind: motor, rating: 1/2 hp}, {kind: lighting, rating: 480 W}]";
 
     public static IReadOnlyList<LargeFile> All { get; } =
@@ -34,17 +37,17 @@ public sealed record LargeFile(string Name, int Most, Func<int, string> Text)
         new("texts of several lines", 20_000, count => Panel(below: "x:\n" + Lines(count, at => $"  - |\n    text {at}\n    more"))),
         new("quoted values", 60_000, count => Panel(below: "x:\n" + Lines(count, at => $"  - \"v {at}\""))),
         new("entries like circuits under a key of its own", 20_000, count => Panel(below: "old_circuits:\n" + Lines(count, at => $"  - space: {at}\n    name: Circuit {at}\n    breaker: 20 A"))),
-        new("loads of every circuit", 100, count => Panel(circuits: string.Concat(Enumerable.Range(9, 34).Select(at => Circuit(at, $"Circuit {at}", $"loads: [{Words(count, load => $"{{kind: lighting, rating: {load + 1} W}}")}]"))))),
-        new("scenarios", 100, count => Panel(circuits: Circuits, below: "scenarios:\n" + Lines(count, at => $"  - name: Scenario {at}\n    running: [well, {Words(34, id => $"c{id + 9}")}]\n    starting: well"))),
+        new("loads of every circuit", 100, count => Panel(circuits: string.Concat(Enumerable.Range(9, More).Select(at => Circuit(at, $"Circuit {at}", $"loads: [{Words(count, load => $"{{kind: lighting, rating: {load + 1} W}}")}]"))))),
+        new("scenarios", 100, count => Panel(circuits: Circuits, below: "scenarios:\n" + Lines(count, at => $"  - name: Scenario {at}\n    running: [well, {Words(More, id => $"c{id + 9}")}]\n    starting: well"))),
         new("accepted findings", 200, count => Panel(circuits: Circuits, below: "accepted:\n" + Lines(count, at => $"  - {{rule: directory-text-vague, space: {at + 9}, because: checked {at}}}"))),
         new("combining marks in a name", 390, count => Panel(name: "Well pump" + new string('\u0301', count))),
-        new("combining marks in every name", 390, count => Panel(circuits: string.Concat(Enumerable.Range(9, 34).Select(at => Circuit(at, $"Circuit {at}" + new string('\u0301', count), Loads))))),
-        new("wide letters in every name", 195, count => Panel(circuits: string.Concat(Enumerable.Range(9, 34).Select(at => Circuit(at, $"Circuit {at}" + string.Concat(Enumerable.Repeat("\U0001F50C", count)), Loads))))),
+        new("combining marks in every name", 390, count => Panel(circuits: string.Concat(Enumerable.Range(9, More).Select(at => Circuit(at, $"Circuit {at}" + new string('\u0301', count), Loads))))),
+        new("wide letters in every name", 195, count => Panel(circuits: string.Concat(Enumerable.Range(9, More).Select(at => Circuit(at, $"Circuit {at}" + string.Concat(Enumerable.Repeat("\U0001F50C", count)), Loads))))),
     ];
 
     public override string ToString() => Name;
 
-    private static string Circuits => string.Concat(Enumerable.Range(9, 34).Select(at => Circuit(at, $"Circuit {at}", Loads)));
+    private static string Circuits => string.Concat(Enumerable.Range(9, More).Select(at => Circuit(at, $"Circuit {at}", Loads)));
 
     private static string Panel(string above = "", string ofCircuit = "", string between = "", string circuits = "", string below = "", string name = "Well pump") => $$"""
         schedule: 1
@@ -61,7 +64,7 @@ public sealed record LargeFile(string Name, int Most, Func<int, string> Text)
             breaker: 20 A
             loads: [{kind: motor, rating: 1/2 hp}, {kind: lighting, rating: 90 W}]
         {{ofCircuit}}{{circuits}}{{below}}
-        """.Replace("\r\n        ", "\r\n", StringComparison.Ordinal);
+        """;
 
     private static string Circuit(int space, string name, string more) =>
         $"  - id: c{space}\n    space: {space}\n    name: {name}\n    breaker: 20 A\n    {more}\n";
