@@ -45,4 +45,7 @@ public sealed class Snapshot
 
     /// <summary>A pure function; it never throws on what a user wrote.</summary>
     public static Snapshot Of(SourceText source) => new(source, ScheduleReader.Read(source));
+
+    /// <summary>The same of a text that has been read as YAML already.</summary>
+    internal static Snapshot Of(YamlTree tree) => new(tree.Source, ScheduleReader.Read(tree));
 }

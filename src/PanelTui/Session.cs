@@ -13,12 +13,15 @@ namespace PanelTui;
 /// <remarks>The schedule can always be assessed: an edit that would leave it unreadable is refused.</remarks>
 internal sealed class Session
 {
+    private const string Applying = "Applying the change ...";
+    private const string WorkingOut = "Working out the figures ...";
     private readonly History _history;
     private DiskState _disk;
     private int _finding;
 
-    private Session(string path, LoadedFile file, Snapshot snapshot)
+    private Session(string path, LoadedFile file, Snapshot snapshot, Pace pace)
     {
+        Pace = pace;
         Path = path;
         OnDisk = file.Source;
         _disk = file.State;
@@ -37,6 +40,9 @@ internal sealed class Session
 
     /// <summary>The session goes by another file on the disk: it has been saved or reloaded.</summary>
     public event Action? Settled;
+
+    /// <summary>How long work on this file takes.</summary>
+    public Pace Pace { get; }
 
     public string Path { get; private set; }
 
@@ -99,19 +105,20 @@ internal sealed class Session
 
     /// <exception cref="FileProblem">The file cannot be had.</exception>
     /// <exception cref="Documents.Yaml.YamlProblem">The file is no text that a schedule could be.</exception>
-    public static (Session? Session, Snapshot Snapshot) Open(string path)
+    public static (Session? Session, Snapshot Snapshot) Open(string path, TimeProvider? clock = null)
     {
+        var pace = new Pace(clock ?? TimeProvider.System);
         var file = ScheduleFile.Load(path);
-        var snapshot = Snapshot.Of(file.Source);
-        if (snapshot.Assessment is not null) return (new Session(path, file, snapshot), snapshot);
-        return (MarkedFile.Of(path, file) is { } marked ? OfMarked(path, marked) : null, snapshot);
+        var snapshot = pace.Reading(() => Snapshot.Of(file.Source));
+        if (snapshot.Assessment is not null) return (new Session(path, file, snapshot, pace), snapshot);
+        return (MarkedFile.Of(path, file) is { } marked ? OfMarked(path, marked, pace) : null, snapshot);
     }
 
     /// <summary>Our version, to look at until its conflicts are settled; nothing where that cannot be read either.</summary>
-    private static Session? OfMarked(string path, MarkedFile marked)
+    private static Session? OfMarked(string path, MarkedFile marked, Pace pace)
     {
         var ours = Snapshot.Of(marked.Read.Source);
-        return ours.Assessment is null ? null : new Session(path, marked.Read, ours) { ToSettle = marked, WhyNoEdit = MarkedFile.Unsettled };
+        return ours.Assessment is null ? null : new Session(path, marked.Read, ours, pace) { ToSettle = marked, WhyNoEdit = MarkedFile.Unsettled };
     }
 
     public void MoveCursor(SpaceNumber to)
@@ -171,18 +178,22 @@ internal sealed class Session
     /// <summary>Makes an intent one step of undo. Where it is refused nothing happens, and the reason comes back.</summary>
     public string? Do(Func<Snapshot, Intended> intent)
     {
-        if (WhyNoEdit is { } why) return why;
+        return WhyNoEdit ?? Pace.Of(Applying, () => Done(intent));
+    }
+
+    private string? Done(Func<Snapshot, Intended> intent)
+    {
         var wanted = intent(Now);
         if (!wanted.IsPossible) return wanted.Refusal;
         _history.Make(wanted.Change);
-        Rebuild($"Done: {wanted.Change.Title}");
+        Rebuild($"Done: {wanted.Change.Title}", wanted.After);
         return null;
     }
 
     /// <summary>Shows what an intent would do to the figures, without doing it; a refused one shows nothing.</summary>
     public void Try(Func<Snapshot, Intended> intent)
     {
-        Preview = intent(Now).After;
+        Pace.Of(WorkingOut, () => Preview = intent(Now).After);
         Changed?.Invoke();
     }
 
@@ -224,20 +235,31 @@ internal sealed class Session
     public void Undo()
     {
         var title = _history.UndoTitle;
-        if (_history.Undo() is not null) Rebuild($"Undone: {title}");
+        if (_history.CanUndo) Pace.Of(Applying, () =>
+        {
+            _history.Undo();
+            Rebuild($"Undone: {title}");
+        });
     }
 
     public void Redo()
     {
         var title = _history.RedoTitle;
-        if (_history.Redo() is not null) Rebuild($"Done again: {title}");
+        if (_history.CanRedo) Pace.Of(Applying, () =>
+        {
+            _history.Redo();
+            Rebuild($"Done again: {title}");
+        });
     }
 
     /// <summary>Makes another text of the whole file one step of undo.</summary>
     public void Replace(string title, string text)
     {
-        _history.Make(TextChange.Between(title, Now.Source.Text, text));
-        Rebuild($"Done: {title}");
+        Pace.Of(Applying, () =>
+        {
+            _history.Make(TextChange.Between(title, Now.Source.Text, text));
+            Rebuild($"Done: {title}");
+        });
     }
 
     /// <summary>Takes what is on disk now; what was in the editor is one step of undo away.</summary>
@@ -302,9 +324,11 @@ internal sealed class Session
         Settled?.Invoke();
     }
 
-    private void Rebuild(string message)
+    /// <param name="message">What was done.</param>
+    /// <param name="read">The text as it is now where it has been read already, to prove the change.</param>
+    private void Rebuild(string message, Snapshot? read = null)
     {
-        Now = Snapshot.Of(OnDisk.WithText(_history.Text));
+        Now = read is not null && read.Source.Text == _history.Text ? read : Snapshot.Of(OnDisk.WithText(_history.Text));
         Face = Face.Of(Schedule);
         Hand = null;
         Preview = null;

@@ -28,15 +28,17 @@ internal sealed class CircuitChanges(PanelSystem? before, PanelSystem? after)
 
     private IEnumerable<ScheduleChange> Of(YamlNode old, YamlNode now)
     {
+        // Looked up once: a circuit may have very many keys.
+        var changed = Of(ChangeKind.Changed, now, "");
         foreach (var key in KeyChanges.Between(old, now, "circuits[]"))
         {
             yield return (key.Path == "circuits[].space"
-                ? Of(ChangeKind.Moved, now, Move(old, now))
-                : Of(ChangeKind.Changed, now, key.Text)) with { Key = key.Path, Before = key.Before, After = key.After };
+                ? changed with { Kind = ChangeKind.Moved, Text = Move(old, now) }
+                : changed with { Text = key.Text }) with { Key = key.Path, Before = key.Before, After = key.After };
         }
 
         foreach (var text in LoadChanges(CircuitWords.Loads(old), CircuitWords.Loads(now)))
-            yield return Of(ChangeKind.Changed, now, text) with { Key = "circuits[].loads" };
+            yield return changed with { Text = text, Key = "circuits[].loads" };
     }
 
     private string Move(YamlNode old, YamlNode now)
@@ -61,8 +63,8 @@ internal sealed class CircuitChanges(PanelSystem? before, PanelSystem? after)
                 continue;
             }
 
-            foreach (var key in KeyChanges.Between(old[index], now[later], "circuits[].loads[]"))
-                yield return $"load {CircuitWords.Load(old[index])}: {key.Text}";
+            var load = CircuitWords.Load(old[index]);
+            foreach (var key in KeyChanges.Between(old[index], now[later], "circuits[].loads[]")) yield return $"load {load}: {key.Text}";
         }
 
         for (var index = 0; index < now.Length; index++)

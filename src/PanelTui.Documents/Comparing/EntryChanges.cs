@@ -33,8 +33,8 @@ internal static class EntryChanges
                 continue;
             }
 
-            foreach (var change in KeyChanges.Between(before[earlier], after[index], $"{key}[]"))
-                yield return Changed(key, name(after[index]), change);
+            var subject = name(after[index]);
+            foreach (var change in KeyChanges.Between(before[earlier], after[index], $"{key}[]")) yield return Changed(key, subject, change);
         }
     }
 

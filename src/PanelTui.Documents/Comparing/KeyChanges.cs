@@ -17,27 +17,28 @@ internal static class KeyChanges
     public static IEnumerable<KeyChange> Between(YamlNode? before, YamlNode? after, string owner)
     {
         var fields = FieldBook.Of(owner);
+        var (was, now) = (Values(before), Values(after));
         foreach (var field in fields)
         {
-            foreach (var change in OfField(Value(before, field.Key), Value(after, field.Key), field)) yield return change;
+            foreach (var change in OfField(was.GetValueOrDefault(field.Key), now.GetValueOrDefault(field.Key), field)) yield return change;
         }
 
-        var others = Keys(before).Union(Keys(after)).Where(key => fields.All(field => field.Key != key));
+        var others = was.Keys.Union(now.Keys).Where(key => fields.All(field => field.Key != key));
         foreach (var key in others)
         {
-            if (OfValue(key, $"{owner}.{key}".TrimStart('.'), Value(before, key), Value(after, key)) is { } change)
+            if (OfValue(key, $"{owner}.{key}".TrimStart('.'), was.GetValueOrDefault(key), now.GetValueOrDefault(key)) is { } change)
                 yield return change;
         }
     }
 
     public static YamlNode? Value(YamlNode? map, string key) =>
-        map is null ? null : Aliases.EntriesOf(map).Where(entry => entry.Key == key).Select(entry => entry.Value).FirstOrDefault();
+        map is null ? null : Aliases.ValueOf(map, key);
 
     /// <summary>A value on one line, as the file says it; null for none.</summary>
     public static string? Written(YamlNode? value) => value switch
     {
         null => null,
-        _ when Likeness.Of(value) == "~" => null,
+        _ when Likeness.IsNull(value) => null,
         { IsSequence: true } => string.Join(", ", Aliases.ItemsOf(value).Select(Written)),
         { IsMapping: true } => string.Join(", ", Aliases.EntriesOf(value).Select(entry => $"{entry.Key} {Written(entry.Value)}")),
         _ => value.Value,
@@ -86,6 +87,11 @@ internal static class KeyChanges
         return Typed.List(old).ToHashSet(StringComparer.Ordinal).SetEquals(Typed.List(now));
     }
 
-    private static IEnumerable<string> Keys(YamlNode? map) =>
-        map is null ? [] : Aliases.EntriesOf(map).Select(entry => entry.Key).Where(key => key.Length > 0);
+    // In the order of the file.
+    private static OrderedDictionary<string, YamlNode> Values(YamlNode? map)
+    {
+        var values = new OrderedDictionary<string, YamlNode>(StringComparer.Ordinal);
+        foreach (var entry in map is null ? [] : Aliases.EntriesOf(map).Where(entry => entry.Key.Length > 0)) values.TryAdd(entry.Key, entry.Value);
+        return values;
+    }
 }

@@ -22,11 +22,15 @@ internal static class Likeness
     /// <summary>Whether nothing is said: no value, null, or an empty pair of brackets.</summary>
     public static bool IsNothing(YamlNode? written) => Of(written) is "" or "~" or "[]" or "{}";
 
+    /// <summary>True when the value is null, however that is written.</summary>
+    public static bool IsNull(YamlNode value) =>
+        Aliases.Resolve(value) is { IsPlain: true } plain && ScalarText.Resolve(plain.Value) == CoreType.Null;
+
     private static IEnumerable<string> Entries(YamlNode map) =>
         Aliases.EntriesOf(map).Select(entry => $"{Literal(entry.Key)}:{Of(entry.Value)}");
 
     private static string Scalar(YamlNode node) =>
-        node.IsPlain && ScalarText.Resolve(node.Value) == CoreType.Null ? "~" : Literal(node.Value);
+        IsNull(node) ? "~" : Literal(node.Value);
 
     private static string Literal(string text) =>
         $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";

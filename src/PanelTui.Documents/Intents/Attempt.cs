@@ -16,10 +16,10 @@ internal static class Attempt
         try
         {
             var change = Edits.InOrder(tree, title, edits);
-            var after = change.IsEmpty
-                ? before
+            var after = change.IsEmpty ? before
+                : change.Result is { } read ? Snapshot.Of(read)
                 : Snapshot.Of(before.Source.WithText(change.ApplyTo(before.Source.Text)));
-            return NewErrors.First(before, after) is { } error ? Intended.Refused(error) : new(change, after, null);
+            return NewErrors.First(before, after) is { } error ? Intended.Refused(error) : new(change with { Result = null }, after, null);
         }
         catch (CannotEdit refusal)
         {

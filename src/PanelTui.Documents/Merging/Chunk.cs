@@ -21,7 +21,10 @@ internal sealed record Chunks(ImmutableArray<Chunk> All, string Tail)
 {
     public static readonly Chunks None = new([], "");
 
-    public Chunk? Find(string key) => All.FirstOrDefault(chunk => chunk.Key == key);
+    private readonly Lazy<Dictionary<string, Chunk>> _byKey = new(() => All.ToDictionary(chunk => chunk.Key, StringComparer.Ordinal));
+
+    /// <summary>The entry of a mapping with this key; null where there is none.</summary>
+    public Chunk? Find(string key) => _byKey.Value.GetValueOrDefault(key);
 
     /// <summary>Null where the lines hold something else, or entries that cannot be told apart by lines.</summary>
     public static Chunks? OfMapping(string text)

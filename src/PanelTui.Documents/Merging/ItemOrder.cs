@@ -9,12 +9,13 @@ internal static class ItemOrder
     public static ImmutableArray<T> WithAdded<T>(ImmutableArray<T> first, ImmutableArray<T> second)
         where T : notnull
     {
-        var order = first.ToList();
+        var order = new LinkedList<T>(first);
+        var places = new Dictionary<T, LinkedListNode<T>>();
+        for (var at = order.First; at is not null; at = at.Next) places.TryAdd(at.Value, at);
         for (var index = 0; index < second.Length; index++)
         {
-            if (order.Contains(second[index])) continue;
-            var at = index == 0 ? 0 : order.IndexOf(second[index - 1]) + 1;
-            order.Insert(at, second[index]);
+            if (places.ContainsKey(second[index])) continue;
+            places[second[index]] = index == 0 ? order.AddFirst(second[index]) : order.AddAfter(places[second[index - 1]], second[index]);
         }
 
         return [.. order];

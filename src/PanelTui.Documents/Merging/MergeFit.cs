@@ -19,8 +19,10 @@ internal sealed record MergeFit(string? Problem, ImmutableHashSet<int> Colliding
     public static MergeFit Of(SourceText ours, SourceText theirs, ScheduleMerge merge, MergeContext context)
     {
         if (Read(merge) is not { } merged) return new("the merged file could not be read back", [], IsBroken: true);
+        var error = merged.Diagnostics.FirstOrDefault(found => found.IsError);
+        if (error is null && !Faults(merged).Any()) return Fits;
         var (mine, other) = (Snapshot.Of(ours), Snapshot.Of(theirs));
-        if (merged.Diagnostics.FirstOrDefault(found => found.IsError) is { } error)
+        if (error is not null)
             return mine.HasErrors || other.HasErrors ? Fits : new($"the merged file cannot be read as a schedule: {error.Message}", []);
         if (Faults(merged).FirstOrDefault(fault => !Has(mine, fault) && !Has(other, fault)) is not { } found) return Fits;
         var colliding = merged.Places.CircuitsAt(found.Spaces)
@@ -33,10 +35,9 @@ internal sealed record MergeFit(string? Problem, ImmutableHashSet<int> Colliding
     {
         try
         {
-            var text = merge.Settled();
-            YamlTree.Parse(text);
-            YamlTree.Parse(merge.Settled(MergeSide.Theirs));
-            return Snapshot.Of(text);
+            var tree = YamlTree.Parse(merge.Settled());
+            if (!merge.IsClean) YamlTree.Parse(merge.Settled(MergeSide.Theirs));
+            return Snapshot.Of(tree);
         }
         catch (YamlProblem)
         {

@@ -24,7 +24,7 @@ public static class ScheduleReader
         }
     }
 
-    private static ScheduleReading Read(YamlTree tree)
+    internal static ScheduleReading Read(YamlTree tree)
     {
         var diagnostics = new DiagnosticList();
         var schedule = TopMapping.Of(tree, diagnostics) is { } top && FormatVersion.IsReadable(top)

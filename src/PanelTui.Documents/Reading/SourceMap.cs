@@ -82,11 +82,6 @@ public sealed class SourceMap
     private static YamlNode? Below(YamlNode node, YamlStep step)
     {
         if (step.Key is not { } key) return step.From(Aliases.Resolve(node)) is { } item ? Aliases.Resolve(item) : null;
-        foreach (var entry in Aliases.EntriesOf(node))
-        {
-            if (entry.Key == key) return entry.Value;
-        }
-
-        return null;
+        return Aliases.ValueOf(node, key);
     }
 }

@@ -16,12 +16,12 @@ internal static class UnknownKeys
         foreach (var entry in entries)
         {
             if (known.Any(field => field.Key == entry.Key)) continue;
-            var hint = Hint(entry, known);
             diagnostics.Note(
                 DiagnosticCodes.UnknownKey,
                 entry.Pair.Key.Span,
                 $"{subject} has the key {Quoted.Of(entry.Key)}, which the format does not have "
-                + $"and this program keeps as it is{hint}");
+                + "and this program keeps as it is",
+                () => Hint(entry, known));
         }
     }
 

@@ -27,7 +27,8 @@ internal static class CharacterCheck
 
         for (var line = 1; line <= lines.Count; line++)
         {
-            if (lines.SpanOf(line).Length <= TextLimits.LineLength) continue;
+            var withBreak = lines.NextStartOf(line) - lines.StartOf(line);
+            if (withBreak <= TextLimits.LineLength || lines.SpanOf(line).Length <= TextLimits.LineLength) continue;
             var message = $"the line is longer than {TextLimits.LineLength:N0} characters";
             throw new YamlProblem(message, new(line, 1), lines.StartOf(line));
         }

@@ -48,7 +48,7 @@ public sealed class History(string text)
     {
         var after = change.ApplyTo(Text);
         if (after == Text) return;
-        _done.Push(new(change, change.Inverse(Text), ++_newest));
+        _done.Push(new(change with { Result = null }, change.Inverse(Text), ++_newest));
         _undone.Clear();
         Text = after;
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace PanelTui.Documents.Text;
 
@@ -47,17 +48,18 @@ internal sealed class LineMap
         return end - 2 >= StartOf(line) && _text[end - 2] == '\r' ? "\r\n" : "\n";
     }
 
+    // Counted first, so that the array has its size from the start: a file of blank lines has millions.
     private static ImmutableArray<int> StartsOf(string text)
     {
-        var starts = ImmutableArray.CreateBuilder<int>();
-        starts.Add(0);
-        for (var at = text.AsSpan().IndexOfAny('\r', '\n'); at >= 0; at = NextBreak(text, at))
+        var starts = new int[text.AsSpan().Count('\n') + text.AsSpan().Count('\r') - text.AsSpan().Count("\r\n") + 1];
+        var line = 1;
+        for (var at = NextBreak(text, -1); at >= 0; at = NextBreak(text, at))
         {
             if (text[at] == '\r' && at + 1 < text.Length && text[at + 1] == '\n') at++;
-            starts.Add(at + 1);
+            starts[line++] = at + 1;
         }
 
-        return starts.DrainToImmutable();
+        return ImmutableCollectionsMarshal.AsImmutableArray(starts);
     }
 
     private static int NextBreak(string text, int after)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Text;
 
@@ -12,6 +13,12 @@ public sealed record TextChange(string Title, ImmutableArray<TextEdit> Edits)
 {
     /// <summary>Whether no edit is left to make.</summary>
     public bool IsEmpty => Edits.IsEmpty;
+
+    /// <summary>
+    /// The text that this change leads to, as it was read to prove the change, so that it is not read twice; null where it was not
+    /// read. The history of a file does not keep it.
+    /// </summary>
+    internal YamlTree? Result { get; init; }
 
     /// <summary>A change whose spans all count in the same text, wherever they stand; they must not overlap.</summary>
     public static TextChange OfDisjoint(string title, IEnumerable<TextEdit> edits) =>
@@ -27,23 +34,29 @@ public sealed record TextChange(string Title, ImmutableArray<TextEdit> Edits)
         return new(title, [new(TextSpan.Between(head, before.Length - tail), after[head..^tail])]);
     }
 
-    public string ApplyTo(string text) => Edits.Aggregate(text, (current, edit) => edit.ApplyTo(current));
+    public string ApplyTo(string text) => EditRun.Of(Edits).Aggregate(text, (current, run) => run.ApplyTo(current));
 
     /// <summary>The change that leads back to the given text after this one has been applied to it.</summary>
     public TextChange Inverse(string before)
     {
-        var undone = new Stack<TextEdit>(Edits.Length);
-        foreach (var edit in Edits)
+        var undone = new Stack<IEnumerable<TextEdit>>();
+        foreach (var run in EditRun.Of(Edits))
         {
-            undone.Push(edit.Inverse(before));
-            before = edit.ApplyTo(before);
+            undone.Push([.. run.Inverse(before)]);
+            before = run.ApplyTo(before);
         }
 
-        return this with { Edits = [.. undone] };
+        return this with { Edits = [.. undone.SelectMany(edits => edits)], Result = null };
     }
 
     /// <summary>This change and then the other, as one step under this title.</summary>
-    public TextChange Then(TextChange next) => this with { Edits = [.. Edits, .. next.Edits] };
+    public TextChange Then(TextChange next) =>
+        this with { Edits = [.. Edits, .. next.Edits], Result = next.IsEmpty ? Result : next.Result };
+
+    /// <summary>Two changes are the same when they do the same under the same title.</summary>
+    public bool Equals(TextChange? other) => other is not null && Title == other.Title && Edits.SequenceEqual(other.Edits);
+
+    public override int GetHashCode() => Edits.Aggregate(Title.GetHashCode(StringComparison.Ordinal), HashCode.Combine);
 
     private static int CommonTail(ReadOnlySpan<char> before, ReadOnlySpan<char> after)
     {

@@ -16,7 +16,7 @@ public static class Edits
             var next = edits[index](tree);
             all = all.Then(next);
             var isLast = index == edits.Length - 1;
-            if (!isLast && !next.IsEmpty) tree = YamlTree.Parse(tree.Source.WithText(next.ApplyTo(tree.Source.Text)));
+            if (!isLast && !next.IsEmpty) tree = next.Result ?? YamlTree.Parse(tree.Source.WithText(next.ApplyTo(tree.Source.Text)));
         }
 
         return all;

@@ -11,28 +11,54 @@ namespace PanelTui.Documents.Writing;
 /// <param name="DashWidth">From a dash to its value: 2 for <c>- a</c>.</param>
 internal readonly record struct PageLayout(int Step, int ListStep, int DashWidth)
 {
+    private const int Usual = 2;
+
     public static PageLayout Of(YamlTree tree)
     {
-        var nodes = tree.Root is null
-            ? []
-            : tree.Root.DescendantsAndSelf().Where(node => node.Style == YamlStyle.Block).ToArray();
-        return new(
-            FirstOr(2, nodes.Where(node => node.IsMapping).Select(node => StepBelowKey(tree.Source, node)).Where(step => step > 0)),
-            FirstOr(2, nodes.Where(node => node.IsSequence).Select(node => StepBelowKey(tree.Source, node)).Where(step => step >= 0)),
-            FirstOr(2, nodes.SelectMany(node => node.Items).Select(item => DashWidthOf(tree.Source, item)).Where(width => width > 1)));
+        var found = new Found(tree.Source);
+        if (tree.Root is { } root) found.Look(root);
+        return new(found.Step ?? Usual, found.ListStep ?? Usual, found.DashWidth ?? Usual);
     }
 
-    private static int StepBelowKey(SourceText source, YamlNode node) =>
-        node.Parent is { IsMapping: true, Style: YamlStyle.Block } parent
-        && parent.Pairs.FirstOrDefault(pair => pair.Value == node) is { } pair
-        && source.LineOf(node.CoreStart) > source.LineOf(pair.Key.End)
-            ? source.ColumnOf(node.CoreStart) - source.ColumnOf(parent.CoreStart)
-            : -1;
+    /// <summary>What has been seen so far on the way down the file.</summary>
+    private sealed class Found(SourceText source)
+    {
+        public int? Step { get; private set; }
 
-    private static int DashWidthOf(SourceText source, YamlItem item) =>
-        item.DashOffset is { } dash && !item.Value.IsEmpty && source.LineOf(dash) == source.LineOf(item.Value.Start)
-            ? item.Value.Start - dash
-            : -1;
+        public int? ListStep { get; private set; }
 
-    private static int FirstOr(int otherwise, IEnumerable<int> found) => found.DefaultIfEmpty(otherwise).First();
+        public int? DashWidth { get; private set; }
+
+        public void Look(YamlNode node)
+        {
+            if (Step is not null && ListStep is not null && DashWidth is not null) return;
+            foreach (var pair in node.Pairs)
+            {
+                if (node.Style == YamlStyle.Block) LookBelow(node, pair);
+                Look(pair.Key);
+                Look(pair.Value);
+            }
+
+            foreach (var item in node.Items)
+            {
+                if (node.Style == YamlStyle.Block) LookAfter(item);
+                Look(item.Value);
+            }
+        }
+
+        private void LookBelow(YamlNode mapping, YamlPair pair)
+        {
+            var value = pair.Value;
+            if (value.Style != YamlStyle.Block || source.LineOf(value.CoreStart) <= source.LineOf(pair.Key.End)) return;
+            var step = source.ColumnOf(value.CoreStart) - source.ColumnOf(mapping.CoreStart);
+            if (value.IsMapping && step > 0) Step ??= step;
+            if (value.IsSequence && step >= 0) ListStep ??= step;
+        }
+
+        private void LookAfter(YamlItem item)
+        {
+            if (item.DashOffset is not { } dash || item.Value.IsEmpty || source.LineOf(dash) != source.LineOf(item.Value.Start)) return;
+            if (item.Value.Start - dash > 1) DashWidth ??= item.Value.Start - dash;
+        }
+    }
 }

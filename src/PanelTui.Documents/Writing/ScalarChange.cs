@@ -12,8 +12,8 @@ internal static class ScalarChange
         var node = draft.NodeAt(path);
         RefuseOthers(draft, path, node, value);
         var title = $"change {(path.IsRoot ? "value" : path.Last)}";
+        if (Means(node, value)) return new(title, []);
         var intended = draft.With(path, old => value.Meaning with { Marks = old.Marks });
-        if (Meaning.Same(Meaning.Of(tree), intended)) return new(title, []);
         var ways = ScalarCandidates.Of(value, node.Style, node.IsInFlow()).Select(written => Edits(draft, node, written));
         return draft.Commit(title, ways, intended);
     }
@@ -24,11 +24,13 @@ internal static class ScalarChange
     {
         var node = draft.NodeAt(path);
         RefuseOthers(draft, path, node, value);
-        var means = Meaning.Of(node);
-        if (Meaning.Same(means, value.Meaning with { Marks = means.Marks })) return new(path, old => old, []);
+        if (Means(node, value)) return new(path, old => old, []);
         var written = ScalarCandidates.Of(value, node.Style, node.IsInFlow()).First();
         return new(path, old => value.Meaning with { Marks = old.Marks }, [.. Edits(draft, node, written)]);
     }
+
+    private static bool Means(YamlNode node, NewScalar value) =>
+        Meaning.Of(node) is var now && Meaning.Same(now, value.Meaning with { Marks = now.Marks });
 
     private static void RefuseOthers(Draft draft, YamlPath path, YamlNode node, NewScalar value)
     {

@@ -17,14 +17,19 @@ internal sealed class AliasBudget(SourceText source)
     /// </summary>
     public const int Depth = 64;
 
+    /// <summary>Characters of values after all aliases are filled in: as many as the largest file has.</summary>
+    public const int Characters = TextLimits.Bytes;
+
     private readonly Dictionary<YamlNode, Extent> _known = [];
 
     public Extent Measure(YamlNode node)
     {
-        var extent = new Extent(1, 1);
+        var extent = new Extent(1, 1, node.IsScalar ? node.Value.Length : 0);
         if (node.Target is { } target) extent = extent.Around(ExtentOf(target, node));
         foreach (var child in node.Children) extent = extent.Around(Measure(child));
         if (extent.Nodes > Nodes) throw Problem(node, $"more than {Nodes:N0} values after the aliases are filled in");
+        if (extent.Characters > Characters)
+            throw Problem(node, $"more than {Characters:N0} characters after the aliases are filled in");
         if (extent.Depth > Depth)
             throw Problem(node, $"values are nested deeper than {Depth} levels after the aliases are filled in");
         foreach (var pair in node.Pairs.Where(Aliases.IsMerge)) CheckMerge(pair);
@@ -42,9 +47,10 @@ internal sealed class AliasBudget(SourceText source)
 
     private YamlProblem Problem(YamlNode node, string message) => YamlProblem.At(source, node.Start, message);
 
-    /// <summary>How many values there are, and how deep they are nested.</summary>
-    internal readonly record struct Extent(long Nodes, int Depth)
+    /// <summary>How many values there are, how deep they are nested, and how many characters they have.</summary>
+    internal readonly record struct Extent(long Nodes, int Depth, long Characters)
     {
-        public Extent Around(Extent child) => new(Nodes + child.Nodes, Math.Max(Depth, child.Depth + 1));
+        public Extent Around(Extent child) =>
+            new(Nodes + child.Nodes, Math.Max(Depth, child.Depth + 1), Characters + child.Characters);
     }
 }

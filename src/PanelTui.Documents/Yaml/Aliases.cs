@@ -41,6 +41,18 @@ public static class Aliases
         return entries.DrainToImmutable();
     }
 
+    /// <summary>The value of a key, as <see cref="EntriesOf"/> lists it first; null where the mapping has no such key.</summary>
+    public static YamlNode? ValueOf(YamlNode node, string key)
+    {
+        var pairs = Resolve(node).Pairs;
+        foreach (var pair in pairs)
+        {
+            if (pair.Key.IsScalar && pair.Key.Value == key && !IsMerge(pair)) return Resolve(pair.Value);
+        }
+
+        return pairs.Where(IsMerge).SelectMany(pair => MergeSources(pair)).Select(source => ValueOf(source, key)).FirstOrDefault(found => found is not null);
+    }
+
     internal static bool IsMerge(YamlPair pair) => pair.Key.IsPlain && pair.Key.Value == MergeKey;
 
     /// <summary>The mappings that the value of <c>&lt;&lt;</c> names: one, or a list of them.</summary>

@@ -16,6 +16,7 @@ internal static class ConflictMarkers
         for (var line = 1; line <= source.LineCount; line++)
         {
             var text = source.Text.AsSpan(source.Lines.StartOf(line));
+            if (text is not ['<' or '|' or '>', ..]) continue;
             foreach (var start in Starts)
             {
                 if (!text.StartsWith(start, StringComparison.Ordinal)) continue;

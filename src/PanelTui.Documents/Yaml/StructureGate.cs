@@ -34,15 +34,20 @@ internal static class StructureGate
 
     private static void CheckGap(SourceText source, TextSpan gap, ImmutableArray<TextSpan>.Builder comments)
     {
-        for (var at = gap.Start; at < gap.End; at++)
+        for (var at = NextInk(source, gap.Start, gap.End); at < gap.End; at = NextInk(source, at, gap.End))
         {
-            if (source.Text[at] is ' ' or '\t' or '\r' or '\n') continue;
             var line = source.LineSpan(source.PositionOf(at).Line);
             var rest = TextSpan.Between(at, Math.Min(gap.End, line.End));
             if (source.Text[at] == '#') comments.Add(rest);
             else Demand(source.Text[at] == '%' && at == line.Start, source, at);
-            at = rest.End - 1;
+            at = rest.End;
         }
+    }
+
+    private static int NextInk(SourceText source, int from, int end)
+    {
+        var found = source.Text.AsSpan(from, end - from).IndexOfAnyExcept(" \t\r\n");
+        return found < 0 ? end : from + found;
     }
 
     private static void CheckNode(SourceText source, YamlNode node, TextSpan outer)

@@ -40,6 +40,7 @@ internal sealed class EditorScreen : Runnable, IEditor
         _desk = new FormDesk(session);
         _pages = new OpenPages(session, page => PlaceOf(page, Parts).Size);
         Session.Changed += Refresh;
+        Session.Pace.Announced += ShowBusy;
         AddCommand(Command.Cancel, () => true); // Esc would end the program otherwise.
         KeyBindings.Add(Key.Esc, Command.Cancel);
         Add(_title, _face, _figures, _summary, _detail, _keys, _desk.View, _whole);
@@ -206,6 +207,14 @@ internal sealed class EditorScreen : Runnable, IEditor
     private void StandAt(RunsView view) => _face.Cursor = view.CursorAt is { } at
         ? new Cursor { Position = view.ViewportToScreen(at), Style = CursorStyle.Default }
         : new Cursor { Position = null };
+
+    /// <summary>What the editor is busy with stands in the place of the keys, which wait; it is on the terminal before the work goes on.</summary>
+    private void ShowBusy(string? what)
+    {
+        if (what is null || App is null || Parts.IsTooSmall) return;
+        _keys.Show([[new TextRun($" {what}", Tone.Strong)]]);
+        TerminalHost.ShowNow(App);
+    }
 
     private FaceText LinesOf(EditorLayout layout) =>
         new(Session.Schedule, layout.Panel.Width, new CircuitLoads(Session.Assessment).On);

@@ -25,7 +25,7 @@ internal sealed class FormDesk
         View.Touched += (form, texts) =>
         {
             _refusal = null;
-            form.Preview(_session, texts);
+            _session.Pace.Of("Working out the figures ...", () => form.Preview(_session, texts));
             Changed?.Invoke();
         };
     }
@@ -56,7 +56,7 @@ internal sealed class FormDesk
 
     private void Send(Form form, ImmutableArray<string> texts, bool goesOn)
     {
-        if (form.Send(_session, texts) is { } refusal)
+        if (_session.Pace.Of("Applying the change ...", () => form.Send(_session, texts)) is { } refusal)
         {
             Refuse(refusal);
             return;

@@ -9,13 +9,16 @@ namespace PanelTui.Screens;
 /// <remarks>Under the just-in-time compiler the first move or carry waited for its code to be compiled, 40 to 50 ms; a native build has nothing to rehearse.</remarks>
 internal static class Rehearsal
 {
+    /// <summary>Characters of a file that is rehearsed: a copy of a larger one would take memory and a processor from the first keys.</summary>
+    private const int Longest = 256 * 1024;
+
     private const int Rounds = 3;
     private const int Columns = 80;
     private const int Rows = 24;
 
     public static void Of(string path)
     {
-        if (!RuntimeFeature.IsDynamicCodeCompiled) return;
+        if (!RuntimeFeature.IsDynamicCodeCompiled || new FileInfo(path) is { Exists: true, Length: > Longest }) return;
         try
         {
             if (Session.Open(path).Session is { } copy) Walk(copy);

@@ -41,6 +41,16 @@ public static class TerminalHost
         (app.Driver?.GetOutput() as DiffOutput)?.Repaint();
     }
 
+    /// <summary>Paints what has changed and sends it, in the middle of a turn: for what must be seen before long work goes on.</summary>
+    public static void ShowNow(IApplication app)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        if (app.Driver?.GetOutput() is not DiffOutput output) return;
+        app.LayoutAndDraw();
+        output.Write(app.Driver.GetOutputBuffer());
+        output.Flush();
+    }
+
     /// <summary>Asks the terminal for the mouse, or leaves the mouse to the terminal, so that it selects text.</summary>
     public static void SetMouse(IApplication app, bool on)
     {

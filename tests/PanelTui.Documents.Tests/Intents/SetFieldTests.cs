@@ -46,6 +46,15 @@ public class SetFieldTests
         SetField.In(Shed.Snapshot, Schedules.Path(path), text).Refusal.ShouldBe(reason);
 
     [Fact]
+    public void Undo_names_the_accepted_finding_by_its_place_in_the_list_from_one()
+    {
+        var text = Shed.Text + "accepted:\n  - {rule: gfci-missing, because: seen}\n  - {rule: afci-missing, because: seen}\n";
+        var now = Snapshot.Of(PanelTui.Documents.Text.SourceText.FromString(text));
+        SetField.In(now, Schedules.Path("/accepted/1/because"), "looked at it").Change!.Title
+            .ShouldBe("Set because of accepted finding 2 to looked at it");
+    }
+
+    [Fact]
     public void Keys_that_make_sense_only_together_come_together() =>
         Shed.Difference(SetField.In(
             Shed.Snapshot,

@@ -11,6 +11,7 @@ public class QuantityTests
     [InlineData("20   a", 20)]
     [InlineData("2.5 kA", 2500)]
     [InlineData("0.5 A", 0.5)]
+    [InlineData("2.50000000000000 A", 2.5)] // fifteen digits, the most there may be
     public void A_current_is_read_with_or_without_a_blank_in_any_case(string text, decimal amperes) =>
         Forms.Current.Read(text).Value.Value.ShouldBe(amperes);
 

@@ -24,6 +24,7 @@ public class RefusedQuantityTests
     [InlineData("1_000 A", "is \"1_000 A\", which has a thousands separator; write 1000 A")]
     [InlineData("+5 A", "is \"+5 A\", which is not a number that can be read; write it like 20 or 2.5")]
     [InlineData("5. A", "is \"5. A\", which is not a number that can be read; write it like 20 or 2.5")]
+    [InlineData("2.500000000000000 A", "is \"2.500000000000000 A\", which has more digits than any nameplate")]
     [InlineData("99999999999999999999 A", "is \"99999999999999999999 A\", which has more digits than any nameplate")]
     [InlineData(
         "20 A\u001b[2J",

@@ -4,6 +4,11 @@ namespace PanelTui.Documents.Tests.Writing;
 
 public class EntryTests
 {
+    [Fact]
+    public void What_is_added_to_a_file_that_begins_with_a_blank_line_of_Windows_ends_its_lines_alike() =>
+        Edited.Add("\r\n# the shed\r\n", "/", "panel", new NewMapping([new("name", "Shed"), new("main", "lugs")]))
+            .ShouldBe("\r\n# the shed\r\npanel:\r\n  name: Shed\r\n  main: lugs\r\n");
+
     [Theory]
     [InlineData("a: 1 # c\nb: 2\n", "a: 1 # c\nb: 2\nnew: x\n")]
     [InlineData("a: 1\n\n# end\n", "a: 1\nnew: x\n\n# end\n")]

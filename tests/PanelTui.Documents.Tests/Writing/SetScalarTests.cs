@@ -4,6 +4,10 @@ namespace PanelTui.Documents.Tests.Writing;
 
 public class SetScalarTests
 {
+    [Fact]
+    public void A_text_whose_indentation_is_given_by_a_digit_goes_with_all_its_lines() =>
+        Edited.Set("x: |2\n    indented\n   \ny: 1\n", "/x", "one line").ShouldBe("x: one line\ny: 1\n");
+
     [Theory]
     [InlineData("a: 20 A  # c\n", "a: x  # c\n")]
     [InlineData("a:\t20 A\t# c\n", "a:\tx\t# c\n")]

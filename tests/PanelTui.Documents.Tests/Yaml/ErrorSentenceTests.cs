@@ -11,6 +11,7 @@ public class ErrorSentenceTests
     [InlineData("name:LP-1\nb: 2\n", "1:1: a space is missing after 'name:'")]
     [InlineData("panel:\n  name:LP-1\n  b: 2\n", "2:3: a space is missing after 'name:'")]
     [InlineData("name\nb: 2\n", "1:1: a colon is missing after 'name'")]
+    [InlineData("c:\n  -   space 1\n      name: A\n", "2:3: a colon is missing after 'space'")]
     [InlineData("a: 1\nspare circuit\nb: 2\n", "2:1: a colon is missing after 'spare'")]
     [InlineData("circuits:\n  - space: 1\n  -space: 2\n", "3:3: a space is missing after '-'")]
     [InlineData("a:\n\tb: 1\n", "2:1: a tab indents this line; YAML is indented with spaces")]
