@@ -121,7 +121,7 @@ public sealed class EditorTerminalTests : TerminalTests
     {
         Variables["LC_ALL"] = "C";
         using var terminal = OpenEditor();
-        terminal.Sent.ShouldAllBe(letter => letter < '\u0080');
+        terminal.Sent.AtLeastOne().ShouldAllBe(letter => letter < '\u0080');
     }
 
     [Fact]
@@ -193,11 +193,7 @@ public sealed class EditorTerminalTests : TerminalTests
     private Pty StartEditor()
     {
         Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
-        Assert.SkipUnless(HasEditor, "the program has no screen yet");
         var given = Environment.GetEnvironmentVariable("PANELTUI_EXE");
         return Pty.Start([given ?? Path.Combine(AppContext.BaseDirectory, "paneltui"), "shed.yaml"], Variables, Folder);
     }
-
-    private static bool HasEditor =>
-        typeof(PanelTui.Terminal.TerminalHost).Assembly.GetTypes().Any(type => type.IsSubclassOf(typeof(Runnable)));
 }
