@@ -40,7 +40,7 @@ public class RelocationTests
     [Fact]
     public void No_exchange_ever_puts_two_breakers_into_one_space()
     {
-        foreach (var circuit in Shed.Circuits)
+        foreach (var circuit in Shed.Circuits.AtLeastOne())
         {
             foreach (var to in Enumerable.Range(1, 14))
                 Places(Relocation.Of(Shed, circuit, new SpaceNumber(to))).ShouldBeUnique();

@@ -114,7 +114,7 @@ public class FeederConductorTests
     {
         var feeder = new Feeder { Insulation = 75.DegC, Ambient = 30.DegC, CurrentCarrying = 3 };
         Sized(24, feeder, 75).WhyConductor(Schedule(24, feeder, 75)).Steps
-            .ShouldAllBe(step => !step.Label.Contains("assumed"));
+            .AtLeastOne().ShouldAllBe(step => !step.Label.Contains("assumed"));
     }
 
     private static Conductor Copper(int gauge) => new(ConductorSize.Awg(gauge), ConductorMetal.Copper);

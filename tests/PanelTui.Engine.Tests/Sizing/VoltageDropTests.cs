@@ -69,7 +69,7 @@ public class VoltageDropTests
     {
         var loads = new LegLoads(
             PanelSystem.Wye, Legs(a, b, c), Legs(ab, bc, ca), three.VA);
-        foreach (var leg in PanelSystem.Wye.Legs)
+        foreach (var leg in PanelSystem.Wye.Legs.AtLeastOne())
         {
             var expected = Projected(leg, [a, b, c], [ab, bc, ca], three);
             ((double)DropCurrent.On(leg, loads, SourceArrangement.OneUnit).Sum.Value).ShouldBe(expected, 1e-9);

@@ -13,7 +13,7 @@ public class BalanceTests
         ran.Out.ShouldContain("Scales and label printer           9 (A) to 11 (B)");
         ran.Out.ShouldContain("Leg A: 5676 VA before, 5226 VA after");
         ran.Out.ShouldContain("Work de-energised");
-        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
+        ran.Out.Lines().ShouldAllBe(line => line.Length <= 80);
     }
 
     [Fact]

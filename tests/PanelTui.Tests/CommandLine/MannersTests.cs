@@ -18,7 +18,7 @@ public partial class MannersTests
         ran.Code.ShouldBe(0);
         ran.Error.ShouldBeEmpty();
         ran.Out.ShouldContain("Examples:");
-        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
+        ran.Out.Lines().ShouldAllBe(line => line.Length <= 80);
         ran.Out.Split('\n').Length.ShouldBeLessThanOrEqualTo(50);
     }
 
@@ -35,7 +35,7 @@ public partial class MannersTests
         var folder = Path.GetDirectoryName(Shed.Example("packing-shed"))!;
         var ran = Ran.Of("check", folder);
         ran.Code.ShouldBe(0);
-        foreach (var file in Directory.GetFiles(folder, "*.panel.yaml")) ran.Out.ShouldContain(file);
+        foreach (var file in Directory.GetFiles(folder, "*.panel.yaml").AtLeastOne()) ran.Out.ShouldContain(file);
         using var empty = new TempFolder();
         Ran.Of("check", Path.GetDirectoryName(empty.File("x"))!).Code.ShouldBe(2);
     }
@@ -142,7 +142,7 @@ public partial class MannersTests
         help.Code.ShouldBe(0);
         help.Error.ShouldBeEmpty();
         help.Out.ShouldContain("Examples:");
-        help.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
+        help.Out.Lines().ShouldAllBe(line => line.Length <= 80);
         help.ShouldBe(Ran.Of("help", verb));
         Ran.Of("--help").Out.ShouldContain($"  {verb} ");
         var wrong = Ran.Of(verb, "--hlp");

@@ -9,8 +9,8 @@ public class RulesTests
     {
         var ran = Ran.Of("rules");
         ran.Code.ShouldBe(0);
-        foreach (var rule in RuleBook.All) ran.Out.ShouldContain(rule.Name);
-        ran.Out.Split('\n').ShouldAllBe(line => line.Length <= 80);
+        foreach (var rule in RuleBook.All.AtLeastOne()) ran.Out.ShouldContain(rule.Name);
+        ran.Out.Lines().ShouldAllBe(line => line.Length <= 80);
     }
 
     [Fact]

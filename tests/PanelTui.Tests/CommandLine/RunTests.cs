@@ -11,7 +11,7 @@ public class RunTests
         {
             var ran = Ran.Of("run", Shed.Example(name), "--table", "--from", "80%");
             ran.Code.ShouldBe(0, name);
-            ran.Out.Split('\n').ShouldAllBe(line => line.TrimEnd('\r').Length <= 82, name);
+            ran.Out.Lines().ShouldAllBe(line => line.TrimEnd('\r').Length <= 82, name);
             ran.Out.ShouldNotContain("safe", Case.Insensitive);
         }
     }

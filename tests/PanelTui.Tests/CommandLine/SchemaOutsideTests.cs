@@ -17,7 +17,7 @@ public class SchemaOutsideTests
     {
         var lines = Node("schema-ajv.mjs", Examples);
         lines[0].ShouldBe("compiles");
-        lines.Skip(1).ShouldAllBe(line => line.EndsWith(": fits"));
+        lines.Skip(1).AtLeastOne().ShouldAllBe(line => line.EndsWith(": fits"));
         lines.Length.ShouldBe(1 + Examples.Length);
     }
 
@@ -35,7 +35,7 @@ public class SchemaOutsideTests
 
     [Fact]
     public void An_editor_has_nothing_to_say_of_an_example() =>
-        Node("schema-server.mjs", Examples).ShouldAllBe(line => line.EndsWith(": nothing"));
+        Node("schema-server.mjs", Examples).AtLeastOne().ShouldAllBe(line => line.EndsWith(": nothing"));
 
     private static string[] Node(string script, string[] files)
     {

@@ -23,7 +23,7 @@ public class FaceTextTests
     public void Every_row_fills_its_width_at_any_width()
     {
         foreach (var columns in Enumerable.Range(40, 80))
-            Runs(columns).ShouldAllBe(row => DisplayText.Width(string.Concat(row.Select(run => run.Text))) == columns);
+            Runs(columns).AtLeastOne().ShouldAllBe(row => DisplayText.Width(string.Concat(row.Select(run => run.Text))) == columns);
     }
 
     [Fact]

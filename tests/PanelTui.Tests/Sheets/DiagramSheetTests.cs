@@ -12,7 +12,7 @@ public class DiagramSheetTests
         var text = Text("switches_neutral: no", "neutral: floating", "");
         foreach (var part in new[] { "NORMAL SUPPLY", "STANDBY SOURCE", "source's breaker 30 A", "NEMA L14-30", "manual transfer switch, 30 A", "neutral solid", "+--[x] 1    20 A         Mill", "+--[x] 2    30 A 2P      Mill" })
             text.ShouldContain(part);
-        text.Split('\n').ShouldAllBe(line => line.Length <= 100);
+        text.Lines().ShouldAllBe(line => line.Length <= 100);
     }
 
     [Theory]

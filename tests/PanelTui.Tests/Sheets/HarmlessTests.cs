@@ -17,7 +17,7 @@ public class HarmlessTests
         var page = Xml(Text(kind, SheetFormat.Html, SheetCases.Named(SheetCases.Hostile)));
         page.Descendants().Select(element => element.Name.LocalName).ShouldNotContain("script");
         page.Descendants().Where(element => element.Name.LocalName is "a" or "img" or "iframe").ShouldBeEmpty();
-        page.Descendants().Attributes().ShouldAllBe(one => !one.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        page.Descendants().Attributes().AtLeastOne().ShouldAllBe(one => !one.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
     }
 
     [Theory, InlineData("diagram"), InlineData("plots"), InlineData("labels"), InlineData("signs")]
@@ -25,7 +25,7 @@ public class HarmlessTests
     {
         string[] known = ["svg", "title", "rect", "polyline", "circle", "text"];
         Xml(Text(kind, SheetFormat.Svg, SheetCases.Named(SheetCases.Hostile))).Descendants()
-            .ShouldAllBe(element => known.Contains(element.Name.LocalName));
+            .AtLeastOne().ShouldAllBe(element => known.Contains(element.Name.LocalName));
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using PanelTui.Documents;
 using PanelTui.Documents.Text;
 using PanelTui.Engine;
@@ -10,7 +11,23 @@ internal static class SheetCases
     /// <summary>A name that tries to be markup, a formula, a printer's command, a path and a link at once.</summary>
     public const string Hostile = "=cmd|'/c calc'!A1 <script>alert(1)</script> ]]> &#0; \\u001b%-12345X@PJL | `x` [a](javascript:b) ../../x";
 
+    private static readonly ConcurrentDictionary<string, Assessment> Assessed = new();
+
     public static IEnumerable<string> Examples => Directory.EnumerateFiles(Path.Combine(SourceTree.Root, "examples"), "*.panel.yaml").Order(StringComparer.Ordinal);
+
+    /// <summary>The examples without their folder and ending.</summary>
+    public static IReadOnlyList<string> ExampleNames =>
+        Examples.Select(path => Path.GetFileName(path).Replace(".panel.yaml", "", StringComparison.Ordinal)).AtLeastOne();
+
+    public static Assessment Example(string name) => Assessed.GetOrAdd(name, _ => Read(File.ReadAllText(Shed.Example(name))));
+
+    /// <summary>The sheets that name circuits.</summary>
+    public static readonly string[] NamesCircuits = ["directory", "labels", "diagram", "loads"];
+
+    /// <summary>The names of an example's circuits. One without a load has no line in a load calculation.</summary>
+    public static IEnumerable<string> CircuitsOn(string kind, string example) => Example(example).Schedule.Circuits
+        .Where(circuit => kind != "loads" || !circuit.Loads.IsEmpty)
+        .Select(circuit => circuit.Name.ShouldNotBeNull());
 
     public static Assessment Read(string text) => Snapshot.Of(SourceText.FromString(text)).Assessment.ShouldNotBeNull();
 

@@ -11,7 +11,7 @@ public class StepThroughFindingsTests
     public void Each_finding_is_one_key_with_its_mend_and_its_rule(int columns, int rows)
     {
         using var editor = new OpenEditor(File.ReadAllText(Shed.Example("packing-shed")), columns, rows);
-        foreach (var finding in editor.Session.Assessment.Findings)
+        foreach (var finding in editor.Session.Assessment.Findings.AtLeastOne())
         {
             editor.Press(Key.F);
             if (!finding.Spaces.IsEmpty) editor.Session.Cursor.ShouldBe(finding.Spaces[0]);

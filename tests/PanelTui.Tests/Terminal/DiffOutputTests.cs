@@ -157,7 +157,7 @@ public sealed class DiffOutputTests : IDisposable
 
     private bool ShowsWhatWasDrawn((int X, int Y, string Text, bool Strong)[] strokes)
     {
-        foreach (var (x, y, text, strong) in strokes)
+        foreach (var (x, y, text, strong) in strokes.AtLeastOne())
         {
             _buffer.CurrentAttribute = strong ? Look.Strong : Look.Plain;
             Frame(x, y, text);

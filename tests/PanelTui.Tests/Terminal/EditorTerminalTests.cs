@@ -179,7 +179,7 @@ public sealed class EditorTerminalTests : TerminalTests
     {
         Variables["LC_ALL"] = "C";
         using var terminal = OpenEditor();
-        terminal.Sent.ShouldAllBe(letter => letter < '\u0080');
+        terminal.Sent.AtLeastOne().ShouldAllBe(letter => letter < '\u0080');
     }
 
     [Fact]
@@ -253,10 +253,6 @@ public sealed class EditorTerminalTests : TerminalTests
     private Pty StartEditor(string name = "shed.yaml")
     {
         Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
-        Assert.SkipUnless(HasEditor, "the program has no screen yet");
         return Pty.Start([RealProgram.Path, name], Variables, Folder);
     }
-
-    private static bool HasEditor =>
-        typeof(PanelTui.Terminal.TerminalHost).Assembly.GetTypes().Any(type => type.IsSubclassOf(typeof(Runnable)));
 }

@@ -48,7 +48,7 @@ public class ConductorAmpacityTests
     public void Thicker_conductors_and_warmer_columns_carry_more()
     {
         ConductorAmpacity.Rows.Select(row => row.Size).ShouldBeInOrder();
-        ConductorAmpacity.Rows.ShouldAllBe(row => row.Copper.SequenceEqual(row.Copper.Order()));
+        ConductorAmpacity.Rows.AtLeastOne().ShouldAllBe(row => row.Copper.SequenceEqual(row.Copper.Order()));
         for (var column = 0; column < 3; column++)
         {
             ConductorAmpacity.Rows.Select(row => row.Copper[column]).ShouldBeInOrder();

@@ -24,7 +24,7 @@ public class LockedRotorTests
     [Fact]
     public void The_bands_follow_one_another_and_the_last_is_open()
     {
-        foreach (var (row, next) in LockedRotor.Rows.Zip(LockedRotor.Rows.Skip(1)))
+        foreach (var (row, next) in LockedRotor.Rows.Zip(LockedRotor.Rows.Skip(1)).AtLeastOne())
             next.Least.ShouldBe(row.Most!.Value + 0.01m);
         LockedRotor.Rows[^1].ShouldBe(new LockedRotorRow('V', 22.4m, null));
         LockedRotor.Rows[^1].Reckoned.ShouldBe(22.4m);
