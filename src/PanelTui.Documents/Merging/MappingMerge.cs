@@ -22,11 +22,21 @@ internal sealed class MappingMerge(MergeContext context)
 
     private ImmutableArray<Piece> Entry(Chunk? was, Chunk? mine, Chunk? other, MergePlace place, bool isHeld)
     {
-        if (OneSided.Merge(was, mine, other, place) is { } settled && !(isHeld && OneSided.IsTheirs(was, mine, other))) return settled;
+        if (context.WhyAsked is not null && Inside(was, mine, other, place) is { } inside) return inside;
+        if (OneSided.Merge(was, mine, other, place) is { } settled && !(isHeld && OneSided.IsTheirs(was, mine, other)))
+            return context.Settled(settled, was, mine, other, place);
         if (mine is null || other is null) return [OneSided.Dispute(was, mine, other, place)];
-        var lead = CommentMerge.OfLines(was?.Lead ?? "", mine.Lead, other.Lead);
-        return [new KeptPiece(lead), .. Own(was, mine, other, place, isHeld)];
+        return context.Settled([Lead(was, mine, other), .. Own(was, mine, other, place, isHeld)], was, mine, other, place);
     }
+
+    // Where everything is asked for, each entry by itself rather than the list of all.
+    private ImmutableArray<Piece>? Inside(Chunk? was, Chunk? mine, Chunk? other, MergePlace place) =>
+        mine is null || other is null || mine.Own == other.Own || BelowMerge.Of(context, was, mine, other, place) is not { } below
+            ? null
+            : [Lead(was, mine, other), .. below];
+
+    private static KeptPiece Lead(Chunk? was, Chunk mine, Chunk other) =>
+        new(CommentMerge.OfLines(was?.Lead ?? "", mine.Lead, other.Lead));
 
     private ImmutableArray<Piece> Own(Chunk? was, Chunk mine, Chunk other, MergePlace place, bool isHeld)
     {

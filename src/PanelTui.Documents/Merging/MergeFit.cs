@@ -1,46 +1,50 @@
 using System.Collections.Immutable;
-using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Merging;
 
-/// <summary>Whether what came of a merge can be one panel: no fault of place that neither side had.</summary>
-/// <param name="Problem">What does not fit; null where everything does.</param>
+/// <summary>Whether the result of a merge can be one panel: it reads as a schedule, with no fault of place that neither side had.</summary>
+/// <param name="Problem">What does not fit; null when everything does.</param>
 /// <param name="Colliding">The other side's circuits that it is about.</param>
-/// <param name="IsBroken">Whether the merged text is not even YAML.</param>
+/// <param name="IsBroken">True when the merged text is not even YAML.</param>
 internal sealed record MergeFit(string? Problem, ImmutableHashSet<int> Colliding, bool IsBroken = false)
 {
+    public const string NotReadBack = "the merged file could not be read back";
+
     private static readonly MergeFit Fits = new(null, []);
 
     private static readonly ImmutableArray<string> RulesOfPlace =
         ["space-taken-twice", "breaker-past-last-space", "more-poles-than-legs", "tandem-not-listed-here"];
 
-    public static MergeFit Of(SourceText ours, SourceText theirs, ScheduleMerge merge, MergeContext context)
+    /// <summary>For versions without errors.</summary>
+    public static MergeFit Of(MergedVersions versions, ScheduleMerge merge, MergeContext context)
     {
-        if (Read(merge) is not { } merged) return new("the merged file could not be read back", [], IsBroken: true);
-        var (mine, other) = (Snapshot.Of(ours), Snapshot.Of(theirs));
+        if (!IsYaml(merge)) return new(NotReadBack, [], IsBroken: true);
+        var (_, mine, other) = versions;
+        var merged = Snapshot.Of(merge.Settled());
         if (merged.Diagnostics.FirstOrDefault(found => found.IsError) is { } error)
-            return mine.HasErrors || other.HasErrors ? Fits : new($"the merged file cannot be read as a schedule: {error.Message}", []);
-        if (Faults(merged).FirstOrDefault(fault => !Has(mine, fault) && !Has(other, fault)) is not { } found) return Fits;
+            return new($"the merged file cannot be read as a schedule: {error.Message}", []);
+        if (Faults(merged).FirstOrDefault(fault => !Has(mine, fault) && !Has(other, fault)) is not { } found)
+            return MergeReferences.Problem(versions, merged) is { } loose ? new(loose, []) : Fits;
         var colliding = merged.Places.CircuitsAt(found.Spaces)
             .Select(circuit => circuit.Ordinal < context.Circuits.Count ? context.Circuits[circuit.Ordinal].Theirs : null)
             .OfType<int>();
         return new(found.Message, [.. colliding]);
     }
 
-    private static Snapshot? Read(ScheduleMerge merge)
+    /// <summary>True when the merged text is YAML, whichever side settles it.</summary>
+    public static bool IsYaml(ScheduleMerge merge)
     {
         try
         {
-            var text = merge.Settled();
-            YamlTree.Parse(text);
+            YamlTree.Parse(merge.Settled());
             YamlTree.Parse(merge.Settled(MergeSide.Theirs));
-            return Snapshot.Of(text);
+            return true;
         }
         catch (YamlProblem)
         {
-            return null;
+            return false;
         }
     }
 
