@@ -27,6 +27,7 @@ internal sealed class EntryMatch
         foreach (var (before, after) in _theirs.Doubts) _groups.Join(before, _theirs.Node(after));
         foreach (var (before, after) in _added.Doubts().Concat(_added.Pairs()))
             _groups.Join(_ours.Node(_ours.New[before]), _theirs.Node(_theirs.New[after]));
+        JoinGone(old);
         _touchedByOurs = Touched(_ours);
         _touchedByTheirs = Touched(_theirs);
     }
@@ -51,6 +52,25 @@ internal sealed class EntryMatch
             if (_added.Before(index) is { } same && !_ours.IsPlaced(_ours.New[same])) continue;
             yield return (null, theirs, IsTouchedByBoth(_theirs.Node(theirs)));
         }
+    }
+
+    // Not found on either side: whatever a side has instead may be it, moved under a new name.
+    private void JoinGone(ImmutableArray<Identity> old)
+    {
+        int[] gone = [.. Enumerable.Range(0, old.Length).Where(was => !_ours.IsKnown(was) && !_theirs.IsKnown(was))];
+        foreach (var side in new[] { _ours, _theirs })
+        {
+            // Two ids make two entries.
+            JoinAll(gone.Where(was => old[was].Id is null), side.New.Select(side.Node));
+            JoinAll(gone, side.New.Where((_, position) => side.Added[position].Id is null).Select(side.Node));
+        }
+    }
+
+    private void JoinAll(IEnumerable<int> some, IEnumerable<int> others)
+    {
+        if (!some.Any() || !others.Any()) return;
+        foreach (var other in others) _groups.Join(some.First(), other);
+        foreach (var one in some) _groups.Join(one, others.First());
     }
 
     private bool IsTouchedByBoth(int node) =>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using PanelTui.Documents.Reading;
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.Documents.Merging;
@@ -21,11 +23,10 @@ internal sealed record MergeFit(string? Problem, ImmutableHashSet<int> Colliding
     public static MergeFit Of(MergedVersions versions, ScheduleMerge merge, MergeContext context)
     {
         if (!IsYaml(merge)) return new(NotReadBack, [], IsBroken: true);
-        var (_, mine, other) = versions;
-        var merged = Snapshot.Of(merge.Settled());
+        var merged = ScheduleReader.Read(merge.Settled());
         if (merged.Diagnostics.FirstOrDefault(found => found.IsError) is { } error)
             return new($"the merged file cannot be read as a schedule: {error.Message}", []);
-        if (Faults(merged).FirstOrDefault(fault => !Has(mine, fault) && !Has(other, fault)) is not { } found)
+        if (Faults(merged).FirstOrDefault(fault => !Has(versions.Ours, fault) && !Has(versions.Theirs, fault)) is not { } found)
             return MergeReferences.Problem(versions, merged) is { } loose ? new(loose, []) : Fits;
         var colliding = merged.Places.CircuitsAt(found.Spaces)
             .Select(circuit => circuit.Ordinal < context.Circuits.Count ? context.Circuits[circuit.Ordinal].Theirs : null)
@@ -48,9 +49,10 @@ internal sealed record MergeFit(string? Problem, ImmutableHashSet<int> Colliding
         }
     }
 
-    private static bool Has(Snapshot side, Finding fault) =>
+    private static bool Has(ScheduleReading side, Finding fault) =>
         Faults(side).Any(one => one.Rule == fault.Rule && one.Message == fault.Message);
 
-    private static IEnumerable<Finding> Faults(Snapshot version) =>
-        (version.Assessment?.Findings ?? []).Where(finding => RulesOfPlace.Contains(finding.Rule));
+    private static IEnumerable<Finding> Faults(ScheduleReading version) => version.Schedule is { } schedule
+        ? Assessment.Of(schedule).Findings.Where(finding => RulesOfPlace.Contains(finding.Rule))
+        : [];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents.Comparing;
+using PanelTui.Documents.Reading;
 using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Panels;
@@ -11,14 +12,14 @@ namespace PanelTui.Documents.Merging;
 internal static class MergeReferences
 {
     /// <summary>What the merge would make of a reference, as a sentence; null when every one is as its side meant it.</summary>
-    public static string? Problem(MergedVersions versions, Snapshot merged) =>
+    public static string? Problem(MergedVersions versions, ScheduleReading merged) =>
         SharedNames("multiwire", MultiwireOf, versions, merged)
         ?? SharedNames("group", GroupsOf, versions, merged)
         ?? Acceptance(versions.Ancestor, versions.Ours, merged)
         ?? Acceptance(versions.Ancestor, versions.Theirs, merged);
 
     // A name that circuits or loads have in common.
-    private static string? SharedNames(string key, Func<Snapshot, IEnumerable<string?>> namesOf, MergedVersions versions, Snapshot merged)
+    private static string? SharedNames(string key, Func<ScheduleReading, IEnumerable<string?>> namesOf, MergedVersions versions, ScheduleReading merged)
     {
         var (old, mine, other) = (Count(namesOf(versions.Ancestor)), Count(namesOf(versions.Ours)), Count(namesOf(versions.Theirs)));
         foreach (var (name, count) in Count(namesOf(merged)))
@@ -36,14 +37,14 @@ internal static class MergeReferences
     private static Dictionary<string, int> Count(IEnumerable<string?> names) =>
         names.OfType<string>().GroupBy(name => name, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Count());
 
-    private static IEnumerable<string?> MultiwireOf(Snapshot version) =>
+    private static IEnumerable<string?> MultiwireOf(ScheduleReading version) =>
         CircuitsOf(version).Select(circuit => Identity.Text(circuit, "multiwire"));
 
-    private static IEnumerable<string?> GroupsOf(Snapshot version) =>
+    private static IEnumerable<string?> GroupsOf(ScheduleReading version) =>
         CircuitsOf(version).SelectMany(circuit => CircuitWords.Loads(circuit)).Select(load => Identity.Text(load, "group"));
 
     // An accepted finding names a space; a circuit that came there from the other side was never meant.
-    private static string? Acceptance(Snapshot was, Snapshot side, Snapshot merged)
+    private static string? Acceptance(ScheduleReading was, ScheduleReading side, ScheduleReading merged)
     {
         var known = Accepted(was).Select(Likeness.Of).ToHashSet(StringComparer.Ordinal);
         var spaces = Accepted(side).Where(one => !known.Contains(Likeness.Of(one))).Select(one => Identity.Text(one, "space")).OfType<string>().ToList();
@@ -61,10 +62,10 @@ internal static class MergeReferences
         return null;
     }
 
-    private static ImmutableArray<YamlNode> CircuitsOf(Snapshot version) => Entries(version, TopFields.Circuits.Key);
+    private static ImmutableArray<YamlNode> CircuitsOf(ScheduleReading version) => Entries(version, TopFields.Circuits.Key);
 
-    private static ImmutableArray<YamlNode> Accepted(Snapshot version) => Entries(version, TopFields.Accepted.Key);
+    private static ImmutableArray<YamlNode> Accepted(ScheduleReading version) => Entries(version, TopFields.Accepted.Key);
 
-    private static ImmutableArray<YamlNode> Entries(Snapshot version, string key) =>
+    private static ImmutableArray<YamlNode> Entries(ScheduleReading version, string key) =>
         CircuitWords.Entries(KeyChanges.Value(version.Tree?.Root, key));
 }

@@ -9,14 +9,14 @@ internal sealed class MergeSteps(SourceText ancestor, SourceText ours, SourceTex
 {
     private const int MostRounds = 4;
 
-    private readonly Lazy<MergedVersions> _read = new(() => new(Snapshot.Of(ancestor), Snapshot.Of(ours), Snapshot.Of(theirs)));
+    private readonly MergedVersions _read = new(ancestor, ours, theirs);
 
     public ScheduleMerge Merge()
     {
         if (ours.Text == theirs.Text || theirs.Text == ancestor.Text) return Whole(ours);
         if (ours.Text == ancestor.Text) return Whole(ours.WithText(theirs.Text));
         if (NoYaml() is { } why) return new(ours, [], why);
-        return Unread() is { } unread ? Asked(unread) : Rounds();
+        return _read.WhyUnread() is { } unread ? Asked(unread) : Rounds();
     }
 
     // What collides is asked for, which may make something else collide.
@@ -27,7 +27,7 @@ internal sealed class MergeSteps(SourceText ancestor, SourceText ours, SourceTex
         {
             var context = new MergeContext(held);
             if (Try(context) is not { } merge) return WithoutKeys();
-            var fit = MergeFit.Of(_read.Value, merge, context);
+            var fit = MergeFit.Of(_read, merge, context);
             if (fit.IsBroken) return new(ours, [], fit.Problem);
             if (fit.Colliding.IsSubsetOf(held)) return fit.Problem is null || !merge.Conflicts.IsEmpty ? merge : Asked(fit.Problem);
             held = held.Union(fit.Colliding);
@@ -70,15 +70,6 @@ internal sealed class MergeSteps(SourceText ancestor, SourceText ours, SourceTex
             return $"{which} cannot be read: line {problem.Position.Line}, {problem.Message}";
         }
     }
-
-    /// <summary>Why what comes of the merge cannot be checked; null when all three versions can be read.</summary>
-    private string? Unread() => Unread(_read.Value.Ours, "our version") ?? Unread(_read.Value.Theirs, "the other version")
-        ?? (string.IsNullOrWhiteSpace(ancestor.Text) ? null : Unread(_read.Value.Ancestor, "the common ancestor"));
-
-    private static string? Unread(Snapshot version, string which) =>
-        version.Diagnostics.FirstOrDefault(found => found.IsError) is { } error
-            ? $"the merge cannot be checked: {which} cannot be read, line {version.Source.PositionOf(error.Span.Start).Line}: {error.Message}"
-            : null;
 
     private static string Flat(SourceText source)
     {

@@ -43,6 +43,9 @@ internal sealed class SideMatch
     /// <summary>The counterpart of an entry of the ancestor, or what stands in its place and may be it.</summary>
     public int? After(int was) => _pairing.After(was) ?? (_standIns.TryGetValue(was, out var one) ? one : null);
 
+    /// <summary>True when it is certain which entry of this side it is.</summary>
+    public bool IsKnown(int was) => _pairing.After(was) is not null;
+
     /// <summary>True when an entry stands in the place of one that it may be.</summary>
     public bool IsPlaced(int index) => _placed.Contains(index);
 

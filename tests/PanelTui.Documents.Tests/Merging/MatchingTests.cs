@@ -102,7 +102,8 @@ public class MatchingTests
     }
 
     // A key that the other side added first stands last in ours.
-    private static string[] Keys(string text) => [.. text.Split('\n').Select(line => string.Join(',', line.Split('{', ',', '}').Select(key => key.Trim()).Order(StringComparer.Ordinal)))];
+    private static string[] Keys(string text) =>
+        [.. text.Split('\n').SelectMany(line => line.Split('{', ',', '}').Select(key => key.Trim()).Order(StringComparer.Ordinal))];
 
     private static IEnumerable<ScheduleMerge> BothWays(string was, string one, string other)
     {
