@@ -16,7 +16,7 @@ internal sealed class ListMerge(MergeContext context)
         var entries = Entries.Of(was, mine, other, identity);
         var pieces = ImmutableArray.CreateBuilder<Piece>();
         foreach (var entry in entries.InOrder()) pieces.AddRange(Entry(entry, place));
-        pieces.Add(new KeptPiece(CommentMerge.OfLines(was.Tail, mine.Tail, other.Tail)));
+        pieces.Add(context.Comments(was.Tail, mine.Tail, other.Tail, place));
         return pieces.DrainToImmutable();
     }
 
@@ -39,8 +39,7 @@ internal sealed class ListMerge(MergeContext context)
         if (!isHeld && !IsAskedInside(mine, other) && OneSided.Merge(was, mine, other, place) is { } settled)
             return context.Settled(settled, was, mine, other, place);
         if (mine is null || other is null) return [OneSided.Dispute(was, mine, other, place)];
-        var lead = CommentMerge.OfLines(was?.Lead ?? "", mine.Lead, other.Lead);
-        return [new KeptPiece(lead), .. Own(was, mine, other, place, isHeld)];
+        return [context.Comments(was?.Lead ?? "", mine.Lead, other.Lead, place), .. Own(was, mine, other, place, isHeld)];
     }
 
     private static bool IsInDoubt(Entry entry, MergePlace place) => entry.IsInDoubt
@@ -60,10 +59,8 @@ internal sealed class ListMerge(MergeContext context)
         if (!isHeld && (mine.Own == other.Own || other.Own == was?.Own)) return [new KeptPiece(mine.Own)];
         if (!isHeld && mine.Own == was?.Own && context.WhyAsked is null) return [new KeptPiece(other.Own)];
         return Inner(was, mine, other, place)
-            ?? context.Settled(LeafMerge.Of(was, mine, other, place, isHeld: false), Bare(was), Bare(mine), Bare(other), place);
+            ?? context.Settled(LeafMerge.Of(was, mine, other, place, isHeld: false), was?.Bare, mine.Bare, other.Bare, place);
     }
-
-    private static Chunk? Bare(Chunk? chunk) => chunk is null ? null : chunk with { Lead = "" };
 
     private ImmutableArray<Piece>? Inner(Chunk? was, Chunk mine, Chunk other, MergePlace place)
     {

@@ -24,4 +24,13 @@ internal sealed record MergeContext(ImmutableHashSet<int> HeldCircuits, string? 
         };
         return [new DisputedPiece(place.Conflict($"{place.Label} {what}, and {WhyAsked}", was?.Text ?? "", mine?.Text ?? "", merged))];
     }
+
+    /// <summary>The comments above an entry or below the last one; a question where everything is asked for and they are not ours.</summary>
+    public Piece Comments(string was, string mine, string other, MergePlace place)
+    {
+        var merged = CommentMerge.OfLines(was, mine, other);
+        return WhyAsked is null || merged == mine
+            ? new KeptPiece(merged)
+            : new DisputedPiece(place.Conflict($"comments were changed on the other side, and {WhyAsked}", was, mine, merged));
+    }
 }

@@ -24,8 +24,9 @@ internal sealed class Recognition
             && !after.Any(left => left != other && (left.Space == one.Space || AgreeInLoads(one, left))));
     }
 
-    /// <summary>True when somebody who reads both versions knows what became of it.</summary>
-    public bool IsClear(HiddenCircuit old) => _known.ContainsKey(old) || !_now.Except(_known.Values).Any(other => MayBe(old, other));
+    /// <summary>True when somebody who reads both versions knows what became of it: it is there, or it is gone.</summary>
+    public bool IsClear(HiddenCircuit old, HiddenSchedule now) => _known.ContainsKey(old)
+        || (now.Find(old.Number) is null && !_now.Except(_known.Values).Any(other => MayBe(old, other)));
 
     /// <summary>True when what the files tell is not what was done: then no reader can be right but by luck.</summary>
     public bool IsMisled => _known.Any(pair => pair.Key.Number != pair.Value.Number);

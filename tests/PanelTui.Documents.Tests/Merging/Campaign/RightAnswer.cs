@@ -16,14 +16,16 @@ internal sealed record RightAnswer(string? Ask, ImmutableArray<string> Facts)
         foreach (var circuit in was.Circuits)
         {
             if (ours.Find(circuit.Number) is { } one && theirs.Find(circuit.Number) is { } two && one.Fact == two.Fact) continue;
-            var (ourClear, theirClear) = (mine.IsClear(circuit), other.IsClear(circuit));
+            var (ourClear, theirClear) = (mine.IsClear(circuit, ours), other.IsClear(circuit, theirs));
             if ((!ourClear && (!theirClear || IsTouched(circuit, theirs))) || (!theirClear && IsTouched(circuit, ours)))
                 asked.Add($"nobody can tell what became of {circuit.Name}");
         }
 
         var circuits = new[] { was, ours, theirs }.SelectMany(one => one.Circuits).Select(circuit => circuit.Number).Distinct()
             .Select(number => Circuit(was.Find(number), ours.Find(number), theirs.Find(number), asked))
-            .OfType<HiddenCircuit>().ToImmutableArray();
+            .OfType<HiddenCircuit>()
+            .DistinctBy(circuit => was.Find(circuit.Number) is null ? circuit.Fact : $"{circuit.Number}")
+            .ToImmutableArray();
         if (Added(was, ours).Any(one => Added(was, theirs).Any(two => two.Name != "Spare" && one.Name == two.Name))) asked.Add("one name was added twice");
         var scenarios = was.Scenarios.Select(scenario => Scenario(scenario, was, ours, theirs, asked)).ToImmutableArray();
         var merged = new HiddenSchedule(bus, spaces, circuits, scenarios);
