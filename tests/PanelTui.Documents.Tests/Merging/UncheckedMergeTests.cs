@@ -75,6 +75,23 @@ public class UncheckedMergeTests
         merge.Settled(MergeSide.Theirs).Text.ShouldBe(theirs.Replace("name: Fan", "name: Attic fan", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Without_a_common_version_what_both_sides_added_in_two_ways_is_asked_for()
+    {
+        var (ours, theirs) = (File([Saw, Fan]), File([Saw, Fan]).Replace("Fan, breaker: 15 A", "Fan, breaker: 20 A", StringComparison.Ordinal));
+        foreach (var merge in BothWays("", ours, theirs)) merge.Conflicts.ShouldHaveSingleItem().Where.ShouldBe("Fan (space 4)");
+    }
+
+    [Fact]
+    public void A_comment_of_the_other_side_is_a_question_of_its_own_while_a_value_cannot_be_read()
+    {
+        var was = File([Saw, Fan]).Replace("Saw, breaker: 15 A", "Saw, breaker: 15", StringComparison.Ordinal);
+        var noted = was.Replace("  - {id: fan", "  # checked\n  - {id: fan", StringComparison.Ordinal);
+        var conflict = Merge(was, was.Replace("spaces: 12", "spaces: 16", StringComparison.Ordinal), noted).Conflicts.ShouldHaveSingleItem();
+        conflict.Theirs.ShouldBe("  # checked\n");
+        conflict.What.ShouldStartWith("comments were changed on the other side");
+    }
+
     [Theory]
     [InlineData("a neutral that one side renamed has a new circuit on the other", "multiwire: kitchen", "multiwire: counter",
         "{space: 6, name: Oven, breaker: 15 A, multiwire: kitchen}")]
