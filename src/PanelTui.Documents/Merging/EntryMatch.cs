@@ -54,23 +54,22 @@ internal sealed class EntryMatch
         }
     }
 
-    // Not found on either side: whatever a side has instead may be it, moved under a new name.
+    // Without ids, and found on neither side: what a side has added may be it, moved under a new name.
     private void JoinGone(ImmutableArray<Identity> old)
     {
-        int[] gone = [.. Enumerable.Range(0, old.Length).Where(was => !_ours.IsKnown(was) && !_theirs.IsKnown(was))];
+        int[] gone = [.. Enumerable.Range(0, old.Length).Where(was => old[was].Id is null && IsGone(was))];
         foreach (var side in new[] { _ours, _theirs })
-        {
-            // Two ids make two entries.
-            JoinAll(gone.Where(was => old[was].Id is null), side.New.Select(side.Node));
-            JoinAll(gone, side.New.Where((_, position) => side.Added[position].Id is null).Select(side.Node));
-        }
+            JoinAll(gone, [.. side.New.Where((_, position) => side.Added[position].Id is null).Select(side.Node)]);
     }
 
-    private void JoinAll(IEnumerable<int> some, IEnumerable<int> others)
+    private bool IsGone(int was) => !_ours.IsKnown(was) && !_theirs.IsKnown(was)
+        && !(_ours.StandIn(was) is { } one && _theirs.StandIn(was) is { } two && Likeness.Same(one, two));
+
+    private void JoinAll(int[] some, int[] others)
     {
-        if (!some.Any() || !others.Any()) return;
-        foreach (var other in others) _groups.Join(some.First(), other);
-        foreach (var one in some) _groups.Join(one, others.First());
+        if (some.Length == 0 || others.Length == 0) return;
+        foreach (var other in others) _groups.Join(some[0], other);
+        foreach (var one in some) _groups.Join(one, others[0]);
     }
 
     private bool IsTouchedByBoth(int node) =>

@@ -46,6 +46,9 @@ internal sealed class SideMatch
     /// <summary>True when it is certain which entry of this side it is.</summary>
     public bool IsKnown(int was) => _pairing.After(was) is not null;
 
+    /// <summary>What stands in the place of an entry of the ancestor and may be it; null for nothing.</summary>
+    public YamlNode? StandIn(int was) => _standIns.TryGetValue(was, out var one) ? _now.All[one].Value : null;
+
     /// <summary>True when an entry stands in the place of one that it may be.</summary>
     public bool IsPlaced(int index) => _placed.Contains(index);
 

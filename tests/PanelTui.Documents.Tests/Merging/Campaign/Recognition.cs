@@ -28,6 +28,12 @@ internal sealed class Recognition
     public bool IsClear(HiddenCircuit old, HiddenSchedule now) => _known.ContainsKey(old)
         || (now.Find(old.Number) is null && !_now.Except(_known.Values).Any(other => MayBe(old, other)));
 
+    /// <summary>True for one without an id that is not found again under any mark.</summary>
+    public bool MayHaveLeft(HiddenCircuit old) => old.Id is null && !_known.ContainsKey(old);
+
+    /// <summary>True when something is there that was nothing before, as far as the file tells.</summary>
+    public bool HasNewWithoutId => _now.Except(_known.Values).Any(other => other.Id is null);
+
     /// <summary>True when what the files tell is not what was done: then no reader can be right but by luck.</summary>
     public bool IsMisled => _known.Any(pair => pair.Key.Number != pair.Value.Number);
 

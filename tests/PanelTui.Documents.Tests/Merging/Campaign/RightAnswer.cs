@@ -19,6 +19,8 @@ internal sealed record RightAnswer(string? Ask, ImmutableArray<string> Facts)
             var (ourClear, theirClear) = (mine.IsClear(circuit, ours), other.IsClear(circuit, theirs));
             if ((!ourClear && (!theirClear || IsTouched(circuit, theirs))) || (!theirClear && IsTouched(circuit, ours)))
                 asked.Add($"nobody can tell what became of {circuit.Name}");
+            else if (mine.MayHaveLeft(circuit) && other.MayHaveLeft(circuit) && (mine.HasNewWithoutId || other.HasNewWithoutId))
+                asked.Add($"removed, or moved under a new name: the files say the same for {circuit.Name}");
         }
 
         var circuits = new[] { was, ours, theirs }.SelectMany(one => one.Circuits).Select(circuit => circuit.Number).Distinct()
