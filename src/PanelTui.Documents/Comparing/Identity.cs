@@ -3,43 +3,67 @@ using PanelTui.Documents.Yaml;
 
 namespace PanelTui.Documents.Comparing;
 
-/// <summary>What an entry of a list is recognised by in another version of the file.</summary>
-/// <param name="Name">The name that its owner gave it to be found by; null where there is none.</param>
-/// <param name="Marks">What else it is known by, the surest first; null where it lacks one.</param>
-internal sealed record Identity(string? Name, ImmutableArray<string?> Marks)
+/// <summary>The marks by which an entry of a list is found in another version of the file; <see cref="Pairing"/> weighs them.</summary>
+/// <param name="All">Everything the entry says.</param>
+internal sealed record Identity(string All)
 {
-    /// <summary>The marks that tell two entries to be one although each has a name of its own: a circuit renamed in its place.</summary>
-    public int OutweighsName { get; init; } = -1;
+    /// <summary>The stable name that its owner gave it to be found by; null when it has none.</summary>
+    public string? Id { get; init; }
+
+    /// <summary>What it is called; null when it is not stated.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>What it does, such as the loads of a circuit; null when it is not stated.</summary>
+    public string? Body { get; init; }
+
+    /// <summary>Where it is, such as the space of a circuit; null when it is not stated or the list knows no places.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>True when an equal body alone makes two entries one, if no other entry took the name.</summary>
+    public bool BodySuffices { get; init; }
+
+    /// <summary>What two entries share that may be one although it cannot be determined.</summary>
+    public ImmutableArray<string> Hints { get; init; } = [];
 
     public static Identity OfCircuit(YamlNode circuit)
     {
-        var (space, name) = (Text(circuit, "space"), Text(circuit, "name"));
-        var isSpare = Text(circuit, "spare") is not null || string.Equals(name, "spare", StringComparison.OrdinalIgnoreCase);
-        var both = space is null || name is null ? null : $"{space}\n{name}";
-        return new(Text(circuit, "id"), [Likeness.Of(circuit), both, isSpare ? null : name, space]) { OutweighsName = 1 };
+        var (id, name, space) = (Text(circuit, "id"), Text(circuit, "name"), Text(circuit, "space"));
+        var loads = KeyChanges.Value(circuit, "loads");
+        var body = Likeness.IsNothing(loads) ? null : Likeness.Of(loads);
+        return new(Likeness.Of(circuit)) { Id = id, Name = name, Body = body, Place = space, Hints = HintsOf(name, body, space) };
     }
 
-    public static Identity OfLoad(YamlNode load, int index)
+    public static Identity OfLoad(YamlNode load)
     {
         var (kind, rating) = (Text(load, "kind"), Text(load, "rating"));
-        return new(null, [Likeness.Of(load), rating is null ? null : $"{kind}\n{rating}", kind, $"{index}"]);
+        return new(Likeness.Of(load))
+        {
+            Name = kind, Body = rating is null ? null : $"{kind}\n{rating}", BodySuffices = true, Hints = ["load"],
+        };
     }
 
-    public static Identity OfScenario(YamlNode scenario) => new(Text(scenario, "name"), [Likeness.Of(scenario)]);
+    public static Identity OfScenario(YamlNode scenario)
+    {
+        var name = Text(scenario, "name");
+        var runs = Likeness.IsNothing(KeyChanges.Value(scenario, "running")) ? null : BesidesName(scenario);
+        return new(Likeness.Of(scenario)) { Name = name, Body = runs, BodySuffices = true, Hints = HintsOf(name, runs, null) };
+    }
 
     public static Identity OfAcceptance(YamlNode accepted)
     {
-        var (rule, space) = (Text(accepted, "rule"), Text(accepted, "space"));
-        return new(null, [Likeness.Of(accepted), $"{rule}\n{space}", rule]);
+        var (rule, space, why) = (Text(accepted, "rule"), Text(accepted, "space"), Text(accepted, "because"));
+        var name = $"{rule}\n{space}";
+        var body = why is null ? null : $"{rule}\n{why}";
+        return new(Likeness.Of(accepted)) { Name = name, Body = body, Place = rule, Hints = HintsOf(name, body, rule) };
     }
 
-    /// <summary>How the entries of the list at this place of the format are recognised; null for a list that the format does not have.</summary>
-    public static Func<YamlNode, int, Identity>? For(string pattern) => pattern switch
+    /// <summary>How the entries of the list at this place of the format are recognized; null for a list that the format does not have.</summary>
+    public static Func<YamlNode, Identity>? For(string pattern) => pattern switch
     {
-        "circuits" => (node, _) => OfCircuit(node),
+        "circuits" => OfCircuit,
         "circuits[].loads" => OfLoad,
-        "scenarios" => (node, _) => OfScenario(node),
-        "accepted" => (node, _) => OfAcceptance(node),
+        "scenarios" => OfScenario,
+        "accepted" => OfAcceptance,
         _ => null,
     };
 
@@ -52,4 +76,16 @@ internal sealed record Identity(string? Name, ImmutableArray<string?> Marks)
 
         return null;
     }
+
+    private static string BesidesName(YamlNode scenario) => string.Join(
+        "\n",
+        Aliases.EntriesOf(scenario).Where(entry => entry.Key != "name").Select(entry => $"{entry.Key} {Likeness.Of(entry.Value)}")
+            .Order(StringComparer.Ordinal));
+
+    private static ImmutableArray<string> HintsOf(string? name, string? body, string? place) =>
+    [
+        .. name is null ? [] : new[] { $"name {name}" },
+        .. body is null ? [] : new[] { $"body {body}" },
+        .. place is null ? [] : new[] { $"place {place}" },
+    ];
 }

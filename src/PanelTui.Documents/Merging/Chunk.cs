@@ -14,6 +14,9 @@ namespace PanelTui.Documents.Merging;
 internal sealed record Chunk(string Key, string Lead, string Own, YamlNode Value, int Start)
 {
     public string Text => Lead + Own;
+
+    /// <summary>The same without the lines above.</summary>
+    public Chunk Bare => this with { Lead = "" };
 }
 
 /// <summary>A mapping or list by indentation at the left edge of its lines, cut into chunks that make up every line.</summary>

@@ -5,9 +5,23 @@ using PanelTui.Documents.Yaml;
 namespace PanelTui.Documents.Merging;
 
 /// <summary>One entry of a list in the three versions.</summary>
-internal sealed record Entry(Chunk? Was, Chunk? Mine, Chunk? Other, int? OurIndex, int? TheirIndex);
+/// <param name="IsInDoubt">True when both sides touched what may be this entry, and the file does not tell whether it is.</param>
+internal sealed record Entry(Chunk? Was, Chunk? Mine, Chunk? Other, int? OurIndex, int? TheirIndex, bool IsInDoubt = false);
 
 /// <summary>The entries of a list in three versions, each with its counterparts.</summary>
+/// <remarks>
+/// The ancestor is paired with each side (<see cref="Pairing"/>). What is left over on one side and may be an entry of the ancestor
+/// joins that entry's group, and so does what both sides added under one name. A group is in doubt when both sides touched it; then
+/// each entry of it is asked for, and none takes anything from another. A group that one side left as it was needs no answer.
+/// <code>
+/// ancestor  1 Saw 20 A            pairs with theirs by name and space, not with ours
+/// ours      1 Lathe 20 A          may be the Saw, renamed, or another machine: one group with it
+/// theirs    1 Saw 15 A            touched the group too, so the merge asks: Lathe 20 A or Saw 15 A
+/// </code>
+/// Cost: O(n) dictionary steps for n entries, beside the order of the list (<see cref="ItemOrder"/>).
+/// The scheme is the usual three-way merge of ordered trees with matched nodes (T. Lindholm, A three-way merge for XML documents,
+/// 2004; from memory), with a matching that may stay undecided.
+/// </remarks>
 internal sealed class Entries
 {
     private readonly List<Entry> _all = [];
@@ -15,23 +29,18 @@ internal sealed class Entries
     private readonly Dictionary<int, int> _theirs = [];
     private int _ancestors;
 
-    public static Entries Of(Chunks was, Chunks mine, Chunks other, Func<YamlNode, int, Identity> identity)
+    public static Entries Of(Chunks was, Chunks mine, Chunks other, Func<YamlNode, Identity> identity)
     {
-        var (old, ours, theirs) = (Identities(was, identity), Identities(mine, identity), Identities(other, identity));
-        var (toOurs, toTheirs) = (Pairing.Of(old, ours), Pairing.Of(old, theirs));
-        var entries = new Entries { _ancestors = old.Length };
-        for (var index = 0; index < old.Length; index++)
-            entries.Add(was.All[index], toOurs.After(index), toTheirs.After(index), mine, other);
-        int[] oursNew = [.. Enumerable.Range(0, ours.Length).Where(index => toOurs.Before(index) is null)];
-        int[] theirsNew = [.. Enumerable.Range(0, theirs.Length).Where(index => toTheirs.Before(index) is null)];
-        var both = Pairing.Of([.. oursNew.Select(index => WithoutPlace(ours[index]))], [.. theirsNew.Select(index => WithoutPlace(theirs[index]))]);
-        for (var index = 0; index < oursNew.Length; index++)
-            entries.Add(null, oursNew[index], both.After(index) is { } same ? theirsNew[same] : null, mine, other);
-        for (var index = 0; index < theirsNew.Length; index++)
+        var match = new EntryMatch(was, mine, other, identity);
+        var entries = new Entries { _ancestors = was.All.Length };
+        for (var index = 0; index < was.All.Length; index++)
         {
-            if (both.Before(index) is null) entries.Add(null, null, theirsNew[index], mine, other);
+            var (ours, theirs) = match.Of(index);
+            entries.Add(was.All[index], At(mine, ours), At(other, theirs), ours, theirs, match.IsInDoubt(index));
         }
 
+        foreach (var (ours, theirs, isInDoubt) in match.Added())
+            entries.Add(null, At(mine, ours), At(other, theirs), ours, theirs, isInDoubt);
         return entries;
     }
 
@@ -39,20 +48,16 @@ internal sealed class Entries
     {
         ImmutableArray<int> ours = [.. _ours.OrderBy(pair => pair.Key).Select(pair => pair.Value)];
         ImmutableArray<int> theirs = [.. _theirs.OrderBy(pair => pair.Key).Select(pair => pair.Value)];
-        return ItemOrder.Merged([.. Enumerable.Range(0, _ancestors)], ours, theirs).Select(index => _all[index]);
+        var placed = ItemOrder.Merged([.. Enumerable.Range(0, _ancestors)], ours, theirs);
+        return placed.Select(index => _all[index]);
     }
 
-    private void Add(Chunk? was, int? ours, int? theirs, Chunks mine, Chunks other)
+    private void Add(Chunk? was, Chunk? mine, Chunk? other, int? ours, int? theirs, bool isInDoubt)
     {
         if (ours is { } one) _ours[one] = _all.Count;
         if (theirs is { } two) _theirs[two] = _all.Count;
-        _all.Add(new(was, ours is { } m ? mine.All[m] : null, theirs is { } t ? other.All[t] : null, ours, theirs));
+        _all.Add(new(was, mine, other, ours, theirs, isInDoubt));
     }
 
-    // Two new entries are not one because they stand in the same place.
-    private static Identity WithoutPlace(Identity identity) =>
-        identity with { Marks = [.. identity.Marks.Select((mark, index) => index < 2 ? mark : null)] };
-
-    private static ImmutableArray<Identity> Identities(Chunks chunks, Func<YamlNode, int, Identity> identity) =>
-        [.. chunks.All.Select((chunk, index) => identity(chunk.Value, index))];
+    private static Chunk? At(Chunks chunks, int? index) => index is { } at ? chunks.All[at] : null;
 }

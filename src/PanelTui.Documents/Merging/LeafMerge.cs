@@ -17,7 +17,7 @@ internal static class LeafMerge
         }
 
         if (Likeness.Same(mine.Value, other.Value)) return [new KeptPiece(mine.Own)];
-        return [OneSided.Dispute(Bare(was), Bare(mine), Bare(other), place)];
+        return [OneSided.Dispute(was?.Bare, mine.Bare, other.Bare, place)];
     }
 
     // Null where a value has lines of its own.
@@ -31,7 +31,7 @@ internal static class LeafMerge
         var (ours, theirs) = ValueMerge.Of(was?.Value, mine.Value, other.Value, place, value, otherValue);
         if (ours == theirs) return new KeptPiece(Joined(head, ours, comment));
         return OneSided.Dispute(
-            Bare(was),
+            was?.Bare,
             mine with { Lead = "", Own = Joined(head, ours, comment) },
             other with { Lead = "", Own = Joined(head, theirs, comment) },
             place);
@@ -49,6 +49,4 @@ internal static class LeafMerge
 
     private static string Joined(string head, string value, string end) =>
         value.Length > 0 && head[^1] is ':' or '-' ? $"{head} {value}{end}" : head + value + end;
-
-    private static Chunk? Bare(Chunk? chunk) => chunk is null ? null : chunk with { Lead = "" };
 }

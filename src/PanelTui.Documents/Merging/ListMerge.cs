@@ -16,7 +16,7 @@ internal sealed class ListMerge(MergeContext context)
         var entries = Entries.Of(was, mine, other, identity);
         var pieces = ImmutableArray.CreateBuilder<Piece>();
         foreach (var entry in entries.InOrder()) pieces.AddRange(Entry(entry, place));
-        pieces.Add(new KeptPiece(CommentMerge.OfLines(was.Tail, mine.Tail, other.Tail)));
+        pieces.Add(context.Comments(was.Tail, mine.Tail, other.Tail, place));
         return pieces.DrainToImmutable();
     }
 
@@ -34,18 +34,32 @@ internal sealed class ListMerge(MergeContext context)
     private ImmutableArray<Piece> Pieces(Entry entry, MergePlace place, bool isHeld)
     {
         var (was, mine, other) = (entry.Was, entry.Mine, entry.Other);
+        if (IsInDoubt(entry, place) && !Likeness.Same(mine?.Value, other?.Value)) return [InDoubt(was, mine, other, place)];
         if (isHeld && mine is null) return [new DisputedPiece(place.Conflict("it was added where there is no room for it", "", "", other!.Text))];
-        if (!isHeld && OneSided.Merge(was, mine, other, place) is { } settled) return settled;
+        if (!isHeld && !IsAskedInside(mine, other) && OneSided.Merge(was, mine, other, place) is { } settled)
+            return context.Settled(settled, was, mine, other, place);
         if (mine is null || other is null) return [OneSided.Dispute(was, mine, other, place)];
-        var lead = CommentMerge.OfLines(was?.Lead ?? "", mine.Lead, other.Lead);
-        return [new KeptPiece(lead), .. Own(was, mine, other, place, isHeld)];
+        return [context.Comments(was?.Lead ?? "", mine.Lead, other.Lead, place), .. Own(was, mine, other, place, isHeld)];
     }
+
+    private static bool IsInDoubt(Entry entry, MergePlace place) => entry.IsInDoubt
+        || (place.Pattern == "circuits[].loads[]" && entry is { Was: { } was, Mine: { } mine, Other: { } other }
+            && Nameplate.IsInDoubt(was.Value, mine.Value, other.Value));
+
+    private bool IsAskedInside(Chunk? mine, Chunk? other) => context.WhyAsked is not null && mine is not null && other is not null;
+
+    private static Piece InDoubt(Chunk? was, Chunk? mine, Chunk? other, MergePlace place) => was is null && mine is not null && other is not null
+        ? OneSided.Dispute(was, mine, other, place)
+        : new DisputedPiece(place.Conflict(
+            $"both sides changed what may be this {place.EntryNoun}, and the file does not tell whether it is",
+            was?.Text ?? "", mine?.Text ?? "", other?.Text ?? ""));
 
     private ImmutableArray<Piece> Own(Chunk? was, Chunk mine, Chunk other, MergePlace place, bool isHeld)
     {
         if (!isHeld && (mine.Own == other.Own || other.Own == was?.Own)) return [new KeptPiece(mine.Own)];
-        if (!isHeld && mine.Own == was?.Own) return [new KeptPiece(other.Own)];
-        return Inner(was, mine, other, place) ?? LeafMerge.Of(was, mine, other, place, isHeld: false);
+        if (!isHeld && mine.Own == was?.Own && context.WhyAsked is null) return [new KeptPiece(other.Own)];
+        return Inner(was, mine, other, place)
+            ?? context.Settled(LeafMerge.Of(was, mine, other, place, isHeld: false), was?.Bare, mine.Bare, other.Bare, place);
     }
 
     private ImmutableArray<Piece>? Inner(Chunk? was, Chunk mine, Chunk other, MergePlace place)

@@ -13,7 +13,7 @@ internal sealed class MappingMerge(MergeContext context)
         var pieces = ImmutableArray.CreateBuilder<Piece>();
         foreach (var key in Order(mine, other))
             pieces.AddRange(Entry(was.Find(key), mine.Find(key), other.Find(key), place.Key(key), place.IsHeld(key)));
-        pieces.Add(new KeptPiece(CommentMerge.OfLines(was.Tail, mine.Tail, other.Tail)));
+        pieces.Add(context.Comments(was.Tail, mine.Tail, other.Tail, place));
         return pieces.DrainToImmutable();
     }
 
@@ -22,11 +22,25 @@ internal sealed class MappingMerge(MergeContext context)
 
     private ImmutableArray<Piece> Entry(Chunk? was, Chunk? mine, Chunk? other, MergePlace place, bool isHeld)
     {
-        if (OneSided.Merge(was, mine, other, place) is { } settled && !(isHeld && OneSided.IsTheirs(was, mine, other))) return settled;
+        if (context.WhyAsked is not null && Inside(was, mine, other, place) is { } inside) return inside;
+        if (OneSided.Merge(was, mine, other, place) is { } settled && !(isHeld && OneSided.IsTheirs(was, mine, other)))
+            return context.Settled(settled, was, mine, other, place);
         if (mine is null || other is null) return [OneSided.Dispute(was, mine, other, place)];
-        var lead = CommentMerge.OfLines(was?.Lead ?? "", mine.Lead, other.Lead);
-        return [new KeptPiece(lead), .. Own(was, mine, other, place, isHeld)];
+        return
+        [
+            Lead(was, mine, other, place),
+            .. context.Settled(Own(was, mine, other, place, isHeld), was?.Bare, mine.Bare, other.Bare, place),
+        ];
     }
+
+    // Where everything is asked for, each entry by itself rather than the list of all.
+    private ImmutableArray<Piece>? Inside(Chunk? was, Chunk? mine, Chunk? other, MergePlace place) =>
+        mine is null || other is null || mine.Own == other.Own || BelowMerge.Of(context, was, mine, other, place) is not { } below
+            ? null
+            : [Lead(was, mine, other, place), .. below];
+
+    private Piece Lead(Chunk? was, Chunk mine, Chunk other, MergePlace place) =>
+        context.Comments(was?.Lead ?? "", mine.Lead, other.Lead, place);
 
     private ImmutableArray<Piece> Own(Chunk? was, Chunk mine, Chunk other, MergePlace place, bool isHeld)
     {

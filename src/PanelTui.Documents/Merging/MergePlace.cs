@@ -11,6 +11,21 @@ internal sealed record MergePlace(string Pattern, string Subject, bool HoldsPlac
 {
     public static readonly MergePlace Top = new("", "the schedule");
 
+    /// <summary>The key that a conflict speaks of: `breaker`; `it` for a whole entry.</summary>
+    public string Label => Pattern.EndsWith("[]", StringComparison.Ordinal)
+        ? "it"
+        : Pattern[(Pattern.LastIndexOf('.') + 1)..].Replace('_', ' ');
+
+    /// <summary>What an entry of this list is called: `circuit`.</summary>
+    public string EntryNoun => Pattern switch
+    {
+        "circuits[]" => "circuit",
+        "circuits[].loads[]" => "load",
+        "scenarios[]" => "scenario",
+        "accepted[]" => "accepted finding",
+        _ => "entry",
+    };
+
     public MergePlace Key(string key) => this with
     {
         Pattern = Pattern.Length == 0 ? key : $"{Pattern}.{key}",

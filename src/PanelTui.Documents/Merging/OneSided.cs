@@ -20,7 +20,7 @@ internal static class OneSided
     };
 
     /// <summary>What one side removed goes only where the other neither changed it nor wrote a comment on it.</summary>
-    private static bool IsAsItWas(Chunk old, Chunk kept) =>
+    public static bool IsAsItWas(Chunk old, Chunk kept) =>
         Likeness.Same(old.Value, kept.Value) && !CommentMerge.HasNew(old.Text, kept.Text);
 
     /// <summary>Whether the value that would be taken without asking is the other side's.</summary>
@@ -29,8 +29,7 @@ internal static class OneSided
 
     public static Piece Dispute(Chunk? was, Chunk? mine, Chunk? other, MergePlace place)
     {
-        var key = place.Pattern[(place.Pattern.LastIndexOf('.') + 1)..];
-        var label = key.EndsWith("[]", StringComparison.Ordinal) ? "it" : key.Replace('_', ' ');
+        var label = place.Label;
         var what = (mine, other) switch
         {
             (null, _) => $"{label} was removed on our side and changed on the other",

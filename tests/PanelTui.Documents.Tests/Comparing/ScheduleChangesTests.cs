@@ -60,6 +60,29 @@ public class ScheduleChangesTests
         Versions.Facts(("space: 3\n    name: Bench receptacles", "space: 8\n    name: Workbench"))
             .ShouldBe(["Workbench (space 8): moved from space 3 to 8", "Workbench (space 8): name Workbench, was Bench receptacles"]);
 
+    [Theory]
+    [InlineData("name: Bench receptacles", "name: Workbench", "Workbench (space 3): name Workbench, was Bench receptacles")]
+    [InlineData("space: 3", "space: 5", "Bench receptacles (space 5): moved from space 3 to 5, from leg B to leg A")]
+    public void A_circuit_without_an_id_is_the_same_by_its_loads_in_one_space_or_by_its_name(string old, string now, string fact) =>
+        Without(now: (old, now)).ShouldBe([fact]);
+
+    [Fact]
+    public void Another_name_and_other_loads_in_one_space_are_another_circuit() =>
+        Without(now: ("name: Bench receptacles\n    breaker: 20 A\n    loads: [{kind: receptacle, outlets: 4}]", "name: Gate\n    breaker: 20 A"))
+            .ShouldBe(["Bench receptacles (space 3): removed (20 A, receptacle)", "Gate (space 3): added, 20 A"]);
+
+    [Theory]
+    [InlineData("20", "Well pump (space 2, 4, 6): poles 20, was 2")]
+    [InlineData("0", "Well pump (space 2): poles 0, was 2")]
+    public void A_breaker_with_poles_that_none_has_is_named_by_one_to_three_spaces(string poles, string fact) =>
+        Versions.Facts(("poles: 2", $"poles: {poles}")).ShouldBe([fact]);
+
+    private static string[] Without((string Old, string New) now)
+    {
+        var before = Versions.With(("- id: bench\n    space", "- space"));
+        return [.. Versions.Between(before, before.Replace(now.Old, now.New, StringComparison.Ordinal)).Facts.Select(fact => $"{fact}")];
+    }
+
     [Fact]
     public void Findings_that_came_are_told_and_the_others_are_not()
     {
