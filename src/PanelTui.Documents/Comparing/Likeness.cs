@@ -1,4 +1,5 @@
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 
 namespace PanelTui.Documents.Comparing;
 
@@ -13,7 +14,8 @@ internal static class Likeness
         {
             YamlKind.Sequence => $"[{string.Join(",", Aliases.ItemsOf(node).Select(Of))}]",
             YamlKind.Mapping => $"{{{string.Join(",", Entries(node).Order(StringComparer.Ordinal))}}}",
-            _ => Scalar(node),
+            YamlKind.Scalar or YamlKind.Alias => Scalar(node),
+            _ => throw Unnamed.Of(node.Kind),
         };
     }
 
@@ -26,7 +28,9 @@ internal static class Likeness
         Aliases.EntriesOf(map).Select(entry => $"{Literal(entry.Key)}:{Of(entry.Value)}");
 
     private static string Scalar(YamlNode node) =>
-        node.IsPlain && ScalarText.Resolve(node.Value) == CoreType.Null ? "~" : Literal(node.Value);
+        IsNull(node) ? "~" : Literal(node.Value);
+
+    private static bool IsNull(YamlNode node) => node.IsPlain && ScalarText.Resolve(node.Value) == CoreType.Null;
 
     private static string Literal(string text) =>
         $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
