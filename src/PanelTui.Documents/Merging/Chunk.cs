@@ -19,8 +19,6 @@ internal sealed record Chunk(string Key, string Lead, string Own, YamlNode Value
 /// <summary>A mapping or list by indentation at the left edge of its lines, cut into chunks that make up every line.</summary>
 internal sealed record Chunks(ImmutableArray<Chunk> All, string Tail)
 {
-    public static readonly Chunks None = new([], "");
-
     public Chunk? Find(string key) => All.FirstOrDefault(chunk => chunk.Key == key);
 
     /// <summary>Null where the lines hold something else, or entries that cannot be told apart by lines.</summary>

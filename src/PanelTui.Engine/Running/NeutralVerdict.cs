@@ -123,14 +123,6 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         _ => throw Unnamed.Of(Standing),
     };
 
-    /// <summary>What the source's neutral has to be with this transfer equipment; nothing where that is not written down.</summary>
-    public SourceNeutral? MustBe => IsSeparatelyDerived switch
-    {
-        true => SourceNeutral.Bonded,
-        false => SourceNeutral.Floating,
-        null => null,
-    };
-
     /// <summary>
     /// The wording of the sign at the inlet; nothing without an inlet, and where nobody wrote down what the equipment switches.
     /// </summary>

@@ -42,13 +42,6 @@ public sealed record SourceCapacity(
         _ => throw Unnamed.Of(Basis),
     };
 
-    public Watts Whole => Needed.Values.Aggregate(Watts.Zero, (sum, leg) => sum + leg);
-
-    /// <summary>Nothing where the schedule states no power.</summary>
-    public bool? Ok => Limit is { PerLeg: null, InAll: null }
-        ? null
-        : !(Needed.Values.Any(leg => leg > Limit.PerLeg) || Whole > Limit.InAll);
-
     /// <summary>Nothing without a source, and without a scenario or a calculated load to go by.</summary>
     public static SourceCapacity? Of(Schedule schedule, DemandResult? demand, ImmutableArray<ScenarioRun> scenarios)
     {

@@ -34,11 +34,4 @@ public static class TerminalHost
         ArgumentNullException.ThrowIfNull(app);
         (app.Driver?.GetOutput() as DiffOutput)?.Repaint();
     }
-
-    /// <summary>Asks the terminal for the mouse, or leaves the mouse to the terminal, so that it selects text.</summary>
-    public static void SetMouse(IApplication app, bool on)
-    {
-        ArgumentNullException.ThrowIfNull(app);
-        (app.Driver?.GetOutput() as DiffOutput)?.Send(on ? TerminalModes.MouseOn : TerminalModes.MouseOff);
-    }
 }
