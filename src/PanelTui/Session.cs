@@ -5,6 +5,7 @@ using PanelTui.Documents.Text;
 using PanelTui.Editing;
 using PanelTui.Engine;
 using PanelTui.Engine.Panels;
+using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
 namespace PanelTui;
@@ -229,7 +230,7 @@ internal sealed class Session
         var findings = Assessment.Findings;
         var finding = findings[_finding++ % findings.Length];
         if (!finding.Spaces.IsEmpty) Cursor = finding.Spaces[0];
-        Say($"{Words.Mark(finding.Severity)} {finding.Message} {finding.Mend} ({finding.Cite})");
+        Say($"{finding.Severity.Mark} {finding.Message} {finding.Mend} ({finding.Cite})");
     }
 
     public void Undo()

@@ -38,9 +38,6 @@ public class FileBenchmarks
     [Benchmark(Description = "edit one field: the change and its proof")]
     public string Edit() => YamlEditor.SetScalar(_tree, _breaker, new NewScalar("25 A", ScalarKind.Text)).ApplyTo(_file.Source.Text);
 
-    [Benchmark(Description = "move a circuit by one place")]
-    public string Move() => YamlEditor.MoveItem(_tree, YamlPath.Of("circuits"), Circuits / 2, (Circuits / 2) + 1).ApplyTo(_file.Source.Text);
-
     [Benchmark(Description = "save, on the disk")]
     public SavedFile Save() => ScheduleFile.Save(_path, _file.Source, ScheduleFile.Look(_path));
 }

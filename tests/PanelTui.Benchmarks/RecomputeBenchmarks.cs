@@ -27,7 +27,7 @@ public class RecomputeBenchmarks
     }
 
     [Benchmark(Description = "move a breaker: splice, guard, read, assess")]
-    public Intended Edit() => MoveCircuit.In(_snapshot, 0, new SpaceNumber(3));
+    public Intended Edit() => MoveCircuits.In(_snapshot, [new Hop(0, new SpaceNumber(3))]);
 
     [Benchmark(Description = "read and assess the whole text")]
     public Snapshot ReadAndAssess() => Snapshot.Of(_source);

@@ -23,4 +23,23 @@ internal static class Trees
         var problem = Should.Throw<YamlProblem>(read);
         return $"{problem.Position}: {problem.Message}";
     }
+
+    /// <summary>The path of a value of a tree; of a mapping's key it is the path of its value.</summary>
+    public static YamlPath PathTo(YamlNode node)
+    {
+        var steps = new Stack<YamlStep>();
+        for (var parent = node.Parent; parent is not null; (node, parent) = (parent, parent.Parent))
+            steps.Push(StepTo(parent, node));
+        return YamlPath.Of([.. steps]);
+    }
+
+    private static YamlStep StepTo(YamlNode parent, YamlNode child)
+    {
+        foreach (var pair in parent.Pairs)
+        {
+            if (pair.Value == child || pair.Key == child) return pair.Key.Value;
+        }
+
+        return parent.Items.Select(item => item.Value).ToList().IndexOf(child);
+    }
 }

@@ -1,4 +1,5 @@
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 
 namespace PanelTui.Documents.Comparing;
 
@@ -13,7 +14,8 @@ internal static class Likeness
         {
             YamlKind.Sequence => $"[{string.Join(",", Aliases.ItemsOf(node).Select(Of))}]",
             YamlKind.Mapping => $"{{{string.Join(",", Entries(node).Order(StringComparer.Ordinal))}}}",
-            _ => Scalar(node),
+            YamlKind.Scalar or YamlKind.Alias => Scalar(node),
+            _ => throw Unnamed.Of(node.Kind),
         };
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 
 namespace PanelTui.Documents.Comparing;
@@ -40,4 +41,27 @@ public sealed record ScheduleChange(ChangeKind Kind, string Section, string Subj
 
     /// <summary>The fact as one line.</summary>
     public override string ToString() => Subject.Length == 0 ? Text : $"{Subject}: {Text}";
+}
+
+/// <summary>The words for a kind of change.</summary>
+public static class ChangeKindWords
+{
+    extension(ChangeKind kind)
+    {
+        /// <summary>As JSON writes it: `added`.</summary>
+        public string Word => Row(kind).Word;
+
+        /// <summary>Before a line of the comparison: `+`.</summary>
+        public char Mark => Row(kind).Mark;
+    }
+
+    private static (string Word, char Mark) Row(ChangeKind kind) => kind switch
+    {
+        ChangeKind.Added => ("added", '+'),
+        ChangeKind.Removed => ("removed", '-'),
+        ChangeKind.Moved => ("moved", '>'),
+        ChangeKind.Changed => ("changed", '~'),
+        ChangeKind.Wording => ("wording", ' '),
+        _ => throw Unnamed.Of(kind),
+    };
 }

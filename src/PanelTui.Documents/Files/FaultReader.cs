@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 namespace PanelTui.Documents.Files;
 
 /// <summary>Turns what .NET and the C library throw into a fault and the words for it.</summary>
@@ -43,7 +44,8 @@ internal static class FaultReader
         FileFault.LinkLoop => "its symbolic links lead in a circle",
         FileFault.BadName => "the file system does not take this name",
         FileFault.ChangedUnderneath => "the server says that it is another file now",
-        _ => error.Message.TrimEnd('.'),
+        FileFault.NotAFile or FileFault.TooLarge or FileFault.Other => error.Message.TrimEnd('.'),
+        _ => throw Unnamed.Of(fault),
     };
 
     private static bool IsLimit(Exception error) => error is ArgumentOutOfRangeException || error.HResult is Quota or TooBig;

@@ -40,6 +40,8 @@ public sealed record MarkedVersions(SourceText Ours, SourceText? Ancestor, Sourc
                     continue;
                 case ('<' or '>', _):
                     return null;
+                default: // a line of the file
+                    break;
             }
 
             if (part is Part.Both or Part.Ours) ours.Append(line);

@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 namespace PanelTui.Documents.Merging;
 
 /// <summary>Something that both sides changed, each in its own way, or that does not fit together.</summary>
@@ -9,7 +10,12 @@ namespace PanelTui.Documents.Merging;
 public sealed record MergeConflict(string What, string Where, string Ancestor, string Ours, string Theirs)
 {
     /// <summary>The lines of one side.</summary>
-    public string Of(MergeSide side) => side == MergeSide.Ours ? Ours : Theirs;
+    public string Of(MergeSide side) => side switch
+    {
+        MergeSide.Ours => Ours,
+        MergeSide.Theirs => Theirs,
+        _ => throw Unnamed.Of(side),
+    };
 
     /// <summary>Where and what, as one line.</summary>
     public override string ToString() => $"{Where}: {What}";

@@ -9,9 +9,8 @@ namespace PanelTui.Documents.Reading;
 /// <param name="Code">One of <see cref="DiagnosticCodes"/>.</param>
 /// <param name="Span">What the sentence is about.</param>
 /// <param name="Message">One sentence, without the place and without a full stop.</param>
-/// <param name="Related">The other place, where the sentence speaks of two.</param>
 public sealed record Diagnostic(
-    DiagnosticSeverity Severity, string Code, TextSpan Span, string Message, TextSpan? Related = null)
+    DiagnosticSeverity Severity, string Code, TextSpan Span, string Message)
 {
     public bool IsError => Severity == DiagnosticSeverity.Error;
 }

@@ -14,10 +14,10 @@ internal sealed class DiagnosticList
 
     public bool HasErrors { get; private set; }
 
-    public void Error(string code, TextSpan span, string message, TextSpan? related = null)
+    public void Error(string code, TextSpan span, string message)
     {
         HasErrors = true;
-        Add(new(DiagnosticSeverity.Error, code, span, message, related));
+        Add(new(DiagnosticSeverity.Error, code, span, message));
     }
 
     /// <param name="code">What kind of note.</param>

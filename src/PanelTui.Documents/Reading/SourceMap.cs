@@ -43,19 +43,12 @@ public sealed class SourceMap
     public YamlNode? NodeAt(YamlPath path) =>
         path.Steps.Aggregate(_root, (node, step) => node is null ? null : Below(node, step));
 
-    /// <summary>The place of a circuit by its place in the list, from 0.</summary>
-    public TextSpan SpanOfCircuit(int ordinal) => SpanOf(YamlPath.Of(TopFields.Circuits.Key, ordinal));
-
     /// <summary>The circuits that hold any of these spaces, in the order of the file.</summary>
     public ImmutableArray<Circuit> CircuitsAt(IEnumerable<SpaceNumber> spaces)
     {
         var wanted = spaces.ToImmutableArray();
         return [.. _circuits.Where(circuit => circuit.Spaces.Any(space => wanted.Any(space.Overlaps)))];
     }
-
-    /// <summary>The places of the circuits that hold any of these spaces, in the order of the file.</summary>
-    public ImmutableArray<TextSpan> SpansOf(IEnumerable<SpaceNumber> spaces) =>
-        [.. CircuitsAt(spaces).Select(circuit => SpanOfCircuit(circuit.Ordinal))];
 
     /// <summary>Where a finding is shown: at the key that its rule is about.</summary>
     public TextSpan SpanOf(Finding finding) => SpansOf(finding)[0];

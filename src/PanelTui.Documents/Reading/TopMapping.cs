@@ -69,8 +69,7 @@ internal static class TopMapping
             diagnostics.Error(
                 DiagnosticCodes.DuplicateKey,
                 second,
-                $"the key {Quoted.Of(key)} stands here and in line {line}; keep one of them",
-                first);
+                $"the key {Quoted.Of(key)} stands here and in line {line}; keep one of them");
         }
     }
 }

@@ -13,12 +13,10 @@ internal sealed class UniqueNames(Field field, string entries, YamlTree tree, Di
     {
         if (entry.ValueOf(field) is not { IsScalar: true } node) return;
         if (_first.TryAdd(node.Value, node)) return;
-        var first = _first[node.Value].Span;
-        var line = tree.Source.PositionOf(first.Start).Line;
+        var line = tree.Source.PositionOf(_first[node.Value].Span.Start).Line;
         diagnostics.Error(
             DiagnosticCodes.DuplicateName,
             node.Span,
-            $"{field.Key} is {Quoted.Of(node.Value)}, as in line {line}; no two {entries} may have the same",
-            first);
+            $"{field.Key} is {Quoted.Of(node.Value)}, as in line {line}; no two {entries} may have the same");
     }
 }

@@ -12,10 +12,6 @@ public sealed class History(string text)
 
     public string Text { get; private set; } = text;
 
-    public bool CanUndo => _done.Count > 0;
-
-    public bool CanRedo => _undone.Count > 0;
-
     /// <summary>The title of the step that <see cref="Undo"/> would take back.</summary>
     public string? UndoTitle => _done.TryPeek(out var step) ? step.Change.Title : null;
 

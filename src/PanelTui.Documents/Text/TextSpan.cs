@@ -12,9 +12,6 @@ public readonly record struct TextSpan(int Start, int Length)
 
     public static TextSpan Between(int start, int end) => new(start, end - start);
 
-    /// <summary>Whether the character at this offset is inside; an empty span contains its own place.</summary>
-    public bool Contains(int offset) => offset >= Start && (offset < End || (IsEmpty && offset == Start));
-
     public bool Contains(TextSpan other) => other.Start >= Start && other.End <= End;
 
     public override string ToString() => $"[{Start}..{End})";

@@ -33,7 +33,4 @@ internal static class MeaningChanges
         var list = (SequenceMeaning)meaning;
         return list with { Items = list.Items.RemoveAt(index) };
     }
-
-    public static Meaning WithItemMoved(this Meaning meaning, int from, int to) =>
-        meaning.WithoutItem(from).WithItem(to, ((SequenceMeaning)meaning).Items[from]);
 }

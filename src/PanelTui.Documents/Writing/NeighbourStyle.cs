@@ -16,12 +16,13 @@ internal static class NeighbourStyle
 
     private static NewNode Styled(NewNode value, IEnumerable<YamlNode> neighbours) => value switch
     {
-        NewMapping { Style: CollectionStyle.LikeNeighbours } map when First(neighbours, YamlKind.Mapping) is { } like =>
-            map with { Style = like },
-        NewSequence { Style: CollectionStyle.LikeNeighbours } list when First(neighbours, YamlKind.Sequence) is { } like =>
-            list with { Style = like },
+        NewMapping map => map with { Style = Chosen(map.Style, neighbours, YamlKind.Mapping) },
+        NewSequence list => list with { Style = Chosen(list.Style, neighbours, YamlKind.Sequence) },
         _ => value,
     };
+
+    private static CollectionStyle Chosen(CollectionStyle asked, IEnumerable<YamlNode> neighbours, YamlKind kind) =>
+        asked == CollectionStyle.LikeNeighbours ? First(neighbours, kind) ?? asked : asked;
 
     private static CollectionStyle? First(IEnumerable<YamlNode> neighbours, YamlKind kind) =>
         neighbours.FirstOrDefault(node => node.Kind == kind) is { } found

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 
 namespace PanelTui.Documents.Writing;
 
@@ -20,7 +21,7 @@ internal sealed class NodeWriter(PageLayout layout, bool isCautious)
     /// <summary>A value after a key that stands in the given column.</summary>
     public Rendered BelowKey(NewNode node, int keyColumn) => node switch
     {
-        NewMapping { Entries.Length: > 0, Style: not CollectionStyle.Flow } map =>
+        NewMapping { Entries.Length: > 0 } map when !IsFlow(map) =>
             Below(Entries(map, keyColumn + layout.Step), keyColumn + layout.Step),
         NewSequence { Items.Length: > 0 } list when !IsFlow(list) =>
             Below(Items(list, keyColumn + layout.ListStep), keyColumn + layout.ListStep),
@@ -31,7 +32,7 @@ internal sealed class NodeWriter(PageLayout layout, bool isCautious)
     /// <summary>A value after a dash that stands in the given column.</summary>
     public Rendered AfterDash(NewNode node, int dashColumn) => node switch
     {
-        NewMapping { Entries.Length: > 0, Style: not CollectionStyle.Flow } map => Beside(Entries(map, dashColumn + layout.DashWidth)),
+        NewMapping { Entries.Length: > 0 } map when !IsFlow(map) => Beside(Entries(map, dashColumn + layout.DashWidth)),
         NewSequence { Items.Length: > 0 } list when !IsFlow(list) => Beside(Items(list, dashColumn + layout.DashWidth)),
         NewScalar scalar => Scalar(scalar, dashColumn),
         _ => new(Flow(node)),
@@ -51,10 +52,14 @@ internal sealed class NodeWriter(PageLayout layout, bool isCautious)
         _ => Best((NewScalar)node, inFlow: true).Head,
     };
 
+    private static bool IsFlow(NewMapping map) => map.Style == CollectionStyle.Flow;
+
     private static bool IsFlow(NewSequence list) => list.Style switch
     {
         CollectionStyle.LikeNeighbours => list.Items.All(item => item is NewScalar),
-        var style => style == CollectionStyle.Flow,
+        CollectionStyle.Flow => true,
+        CollectionStyle.Block => false,
+        _ => throw Unnamed.Of(list.Style),
     };
 
     private IEnumerable<(Rendered Text, int Column)> Entries(NewMapping map, int column) =>

@@ -46,13 +46,6 @@ public static class YamlEditor
     /// <summary>Removes an item with the comments that belong to it.</summary>
     public static TextChange RemoveItem(YamlTree tree, YamlPath list, int index) => ItemRemoval.Of(tree, list, index);
 
-    /// <summary>
-    /// Moves an item with the comments that belong to it, so that it stands at the index <paramref name="to"/>
-    /// afterwards.
-    /// </summary>
-    public static TextChange MoveItem(YamlTree tree, YamlPath list, int from, int to) =>
-        ItemMove.Of(tree, list, from, to);
-
     private static int IndexAfter(string key, System.Collections.Immutable.ImmutableArray<YamlPair> pairs)
     {
         for (var index = 0; index < pairs.Length; index++)

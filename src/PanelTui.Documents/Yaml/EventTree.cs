@@ -40,6 +40,8 @@ internal sealed class EventTree(SourceText source, ParseLimits limits)
             case MappingEnd or SequenceEnd:
                 Add(_open.Pop().Close());
                 break;
+            default: // marks of the stream and of the document
+                break;
         }
     }
 
@@ -107,6 +109,7 @@ internal sealed class EventTree(SourceText source, ParseLimits limits)
         ScalarStyle.DoubleQuoted => YamlStyle.DoubleQuoted,
         ScalarStyle.Literal => YamlStyle.Literal,
         ScalarStyle.Folded => YamlStyle.Folded,
+        ScalarStyle.Plain or ScalarStyle.ForcePlain or ScalarStyle.Any => YamlStyle.Plain,
         _ => YamlStyle.Plain,
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using PanelTui.Engine;
 
 namespace PanelTui.Documents.Yaml;
 
@@ -20,7 +21,8 @@ internal sealed class MeaningReader
             YamlKind.Alias => new AliasMeaning(node.Value, _definitions.GetValueOrDefault(node.Value)),
             YamlKind.Sequence => new SequenceMeaning([.. node.Items.Select(item => Read(item.Value))]),
             YamlKind.Mapping => ReadMapping(node),
-            _ => ReadScalar(node),
+            YamlKind.Scalar => ReadScalar(node),
+            _ => throw Unnamed.Of(node.Kind),
         };
         return meaning with { Marks = marks };
     }

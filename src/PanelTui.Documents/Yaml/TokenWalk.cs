@@ -1,4 +1,5 @@
 using PanelTui.Documents.Text;
+using PanelTui.Engine;
 using YamlDotNet.Core.Tokens;
 
 namespace PanelTui.Documents.Yaml;
@@ -37,9 +38,11 @@ internal sealed class TokenWalk(SourceText source, IReadOnlyList<Token> tokens)
                 node.Items.ForEach(PlaceBlockItem);
                 PlaceAround(node);
                 break;
-            default:
+            case YamlKind.Scalar or YamlKind.Alias:
                 PlaceLeaf(node);
                 break;
+            default:
+                throw Unnamed.Of(node.Kind);
         }
     }
 

@@ -23,15 +23,6 @@ public sealed class YamlPath : IEquatable<YamlPath>
 
     public static YamlPath Of(params ReadOnlySpan<YamlStep> steps) => new([.. steps]);
 
-    /// <summary>The path of a node of a tree; of a mapping's key it is the path of its value.</summary>
-    public static YamlPath To(YamlNode node)
-    {
-        var steps = new Stack<YamlStep>();
-        for (var parent = node.Parent; parent is not null; (node, parent) = (parent, parent.Parent))
-            steps.Push(StepTo(parent, node));
-        return new([.. steps]);
-    }
-
     public YamlPath Then(YamlStep step) => new(Steps.Add(step));
 
     /// <summary>
@@ -47,14 +38,4 @@ public sealed class YamlPath : IEquatable<YamlPath>
     public override int GetHashCode() => Steps.Aggregate(17, HashCode.Combine);
 
     public override string ToString() => IsRoot ? "/" : string.Concat(Steps.Select(step => $"/{step}"));
-
-    private static YamlStep StepTo(YamlNode parent, YamlNode child)
-    {
-        foreach (var pair in parent.Pairs)
-        {
-            if (pair.Value == child || pair.Key == child) return pair.Key.Value;
-        }
-
-        return parent.Items.Select(item => item.Value).ToList().IndexOf(child);
-    }
 }

@@ -28,9 +28,9 @@ public static class StayingPut
         if (circuit.Fixed) return "written down as fixed";
         if (circuit.Breaker.Poles is < 1 or > 3 || circuit.Breaker.Poles > schedule.Panel.System.MostPoles) return "more poles than the panel has legs";
         if (!circuit.Spaces.All(schedule.Panel.Has)) return "past the last space";
-        return schedule.Transfer?.Kind == TransferKind.Interlock && circuit is { IsSpare: false, Loads.IsEmpty: true }
-            ? "no loads on it beside an interlock: it may be the back-fed one"
-            : null;
+        if (schedule.Transfer?.Kind == TransferKind.Interlock && circuit is { IsSpare: false, Loads.IsEmpty: true })
+            return "no loads on it beside an interlock: it may be the back-fed one";
+        return null;
     }
 
     private static void MarkShared(Schedule schedule, string?[] reasons)

@@ -31,7 +31,8 @@ public sealed record Citation(string Document, CodeEdition? Edition, string Sect
     {
         Standing.CommonPractice => $"{Document}, no source",
         Standing.FromMemory => $"{Place}, from memory",
-        _ => Place,
+        Standing.Seen => Place,
+        _ => throw Unnamed.Of(Standing),
     };
 
     private string Place => (Edition, Section) switch

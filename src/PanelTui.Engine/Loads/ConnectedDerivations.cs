@@ -53,7 +53,8 @@ public static class ConnectedDerivations
     {
         (_, { Legs.Length: 1 }) => "The neutral carries what the leg carries",
         (SourceArrangement.InPhase, _) => "The legs are in phase: their currents add",
-        (_, { IsWye: true }) => "Phasor sum, the legs 120 degrees apart",
-        _ => "Difference, the legs 180 degrees apart",
+        (SourceArrangement.Split or SourceArrangement.OneUnit, { IsWye: true }) => "Phasor sum, the legs 120 degrees apart",
+        (SourceArrangement.Split or SourceArrangement.OneUnit, _) => "Difference, the legs 180 degrees apart",
+        _ => throw Unnamed.Of(connected.Arrangement),
     };
 }

@@ -65,11 +65,6 @@ public sealed record LegLoads(
         return System.Legs.Aggregate(Phasor.Zero, (sum, leg) => sum + ToNeutralOn(leg)).Magnitude;
     }
 
-    /// <summary>What the neutral must be able to carry: the larger leg's loads with the others off, 220.61(A).</summary>
-    /// <remarks>Legs in phase add on the neutral, so there it is the sum.</remarks>
-    public VoltAmperes LargestToNeutral(SourceArrangement arrangement) =>
-        arrangement == SourceArrangement.InPhase ? SumToNeutral : ToNeutral.Values.Max();
-
     private VoltAmperes SumToNeutral => ToNeutral.Values.Aggregate((sum, power) => sum + power);
 
     private Leg Before(Leg leg) => (Leg)(((int)leg + System.Legs.Length - 1) % System.Legs.Length);

@@ -58,7 +58,10 @@ public sealed record LoadSize(Load Load, Placement Placement, VoltAmperes Each, 
         LoadKind.Receptacle => (UnitLoads.Receptacle, UnitLoads.ReceptacleSection),
         LoadKind.SmallAppliance => (UnitLoads.SmallAppliance, UnitLoads.SmallApplianceSection),
         LoadKind.Laundry => (UnitLoads.Laundry, UnitLoads.LaundrySection),
-        _ => null,
+        LoadKind.Lighting or LoadKind.Range or LoadKind.WallOven or LoadKind.Cooktop or LoadKind.Dryer
+            or LoadKind.Appliance or LoadKind.WaterHeater or LoadKind.SpaceHeat or LoadKind.Cooling
+            or LoadKind.HeatPump or LoadKind.Motor or LoadKind.Ev or LoadKind.Kitchen or LoadKind.Other => null,
+        _ => throw Unnamed.Of(load.Kind),
     };
 
     private static TableCurrent? TableOf(Horsepower output, Volts volts, Placement placement) =>
@@ -77,5 +80,8 @@ public sealed record LoadSize(Load Load, Placement Placement, VoltAmperes Each, 
     private static decimal PowerOf(Amperes current, Volts volts, Placement placement) => Bounded.Product(
         Bounded.Product(current.Value, volts.Value), placement.IsThreePhase ? Root3 : 1);
 
-    private static int Pieces(Load load) => load.Kind == LoadKind.Receptacle ? load.Outlets : 1;
+    /// <summary>True for receptacle outlets, where the code counts each; a small-appliance circuit counts as one.</summary>
+    internal static bool IsCountedByTheOutlet(Load load) => load.Kind == LoadKind.Receptacle;
+
+    private static int Pieces(Load load) => IsCountedByTheOutlet(load) ? load.Outlets : 1;
 }

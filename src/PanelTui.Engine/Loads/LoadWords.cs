@@ -7,31 +7,6 @@ namespace PanelTui.Engine.Loads;
 /// <summary>How loads and circuits are called in steps and findings.</summary>
 public static class LoadWords
 {
-    extension(LoadKind kind)
-    {
-        /// <summary>As the schedule file writes it: `small-appliance`.</summary>
-        public string Word => kind switch
-        {
-            LoadKind.SmallAppliance => "small-appliance",
-            LoadKind.WallOven => "wall-oven",
-            LoadKind.WaterHeater => "water-heater",
-            LoadKind.SpaceHeat => "space-heat",
-            LoadKind.HeatPump => "heat-pump",
-            LoadKind.Lighting => "lighting",
-            LoadKind.Receptacle => "receptacle",
-            LoadKind.Laundry => "laundry",
-            LoadKind.Range => "range",
-            LoadKind.Cooktop => "cooktop",
-            LoadKind.Dryer => "dryer",
-            LoadKind.Appliance => "appliance",
-            LoadKind.Cooling => "cooling",
-            LoadKind.Motor => "motor",
-            LoadKind.Ev => "ev",
-            LoadKind.Kitchen => "kitchen",
-            _ => "other",
-        };
-    }
-
     extension(Circuit circuit)
     {
         /// <summary>Its name, or its space where it has none.</summary>
@@ -67,10 +42,7 @@ public static class LoadWords
         return table.Row.Value - output.Value > 0.001m ? $"next larger row, {row} hp" : $"{row} hp row";
     }
 
-    private static string Pieces(Load load) => (load.Kind, LoadSize.ByThePiece(load)) switch
-    {
-        (_, null) => "no rating, counted as nothing",
-        (LoadKind.Receptacle, var piece) => $"{Shown.Exactly(load.Outlets)} x {piece.Value.Each}",
-        (_, var piece) => $"{piece.Value.Each}",
-    };
+    private static string Pieces(Load load) => LoadSize.ByThePiece(load) is not { } piece
+        ? "no rating, counted as nothing"
+        : $"{(LoadSize.IsCountedByTheOutlet(load) ? $"{Shown.Exactly(load.Outlets)} x " : "")}{piece.Each}";
 }

@@ -54,3 +54,19 @@ public sealed record Solar
     /// <summary>Empty, or 24 powers from midnight on.</summary>
     public ImmutableArray<Watts> Hourly { get; init; } = [];
 }
+
+/// <summary>The words for what charges a battery.</summary>
+public static class ChargingFromWords
+{
+    extension(ChargingFrom from)
+    {
+        /// <summary>As the schedule file writes it: `grid`.</summary>
+        public string Word => from switch
+        {
+            ChargingFrom.Grid => "grid",
+            ChargingFrom.Generator => "generator",
+            ChargingFrom.Solar => "solar",
+            _ => throw Unnamed.Of(from),
+        };
+    }
+}

@@ -17,3 +17,18 @@ public sealed record CodeBasis
 
     public Occupancy Occupancy { get; init; } = Occupancy.Dwelling;
 }
+
+/// <summary>The words for an occupancy.</summary>
+public static class OccupancyWords
+{
+    extension(Occupancy occupancy)
+    {
+        /// <summary>As the schedule file writes it: `non-dwelling`.</summary>
+        public string Word => occupancy switch
+        {
+            Occupancy.Dwelling => "dwelling",
+            Occupancy.NonDwelling => "non-dwelling",
+            _ => throw Unnamed.Of(occupancy),
+        };
+    }
+}

@@ -39,3 +39,22 @@ public sealed record DemandBasis
     /// <summary>Over how many days the peak was measured.</summary>
     public int? MeasuredDays { get; init; }
 }
+
+/// <summary>The words for a demand method.</summary>
+public static class DemandMethodNameWords
+{
+    extension(DemandMethodName method)
+    {
+        /// <summary>As the schedule file writes it: `dwelling-optional`.</summary>
+        public string Word => method switch
+        {
+            DemandMethodName.DwellingStandard => "dwelling-standard",
+            DemandMethodName.DwellingOptional => "dwelling-optional",
+            DemandMethodName.DwellingExisting => "dwelling-existing",
+            DemandMethodName.NonDwelling => "non-dwelling",
+            DemandMethodName.Measured => "measured",
+            DemandMethodName.Selected => "selected",
+            _ => throw Unnamed.Of(method),
+        };
+    }
+}

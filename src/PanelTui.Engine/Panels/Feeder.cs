@@ -32,3 +32,18 @@ public sealed record Feeder
 
     public Conduit Conduit { get; init; } = Conduit.Pvc;
 }
+
+/// <summary>The words for a conduit.</summary>
+public static class ConduitWords
+{
+    extension(Conduit conduit)
+    {
+        /// <summary>As the schedule file writes it: `pvc`.</summary>
+        public string Word => conduit switch
+        {
+            Conduit.Pvc => "pvc",
+            Conduit.Steel => "steel",
+            _ => throw Unnamed.Of(conduit),
+        };
+    }
+}

@@ -87,3 +87,53 @@ public sealed record Load
     /// <summary>Whether it is new to a panel whose other loads are there already, or were measured.</summary>
     public bool Added { get; init; }
 }
+
+/// <summary>The words for a kind of load.</summary>
+public static class LoadKindWords
+{
+    extension(LoadKind kind)
+    {
+        /// <summary>As the schedule file writes it: `small-appliance`.</summary>
+        public string Word => Row(kind).Word;
+
+        /// <summary>All loads of the kind as a line of a worksheet: `Small-appliance circuits`.</summary>
+        public string Category => Row(kind).Category;
+    }
+
+    private static (string Word, string Category) Row(LoadKind kind) => kind switch
+    {
+        LoadKind.Lighting => ("lighting", "Lighting"),
+        LoadKind.Receptacle => ("receptacle", "Receptacles"),
+        LoadKind.SmallAppliance => ("small-appliance", "Small-appliance circuits"),
+        LoadKind.Laundry => ("laundry", "Laundry circuits"),
+        LoadKind.Range => ("range", "Ranges"),
+        LoadKind.WallOven => ("wall-oven", "Wall ovens"),
+        LoadKind.Cooktop => ("cooktop", "Cooktops"),
+        LoadKind.Dryer => ("dryer", "Dryers"),
+        LoadKind.Appliance => ("appliance", "Appliances"),
+        LoadKind.WaterHeater => ("water-heater", "Water heaters"),
+        LoadKind.SpaceHeat => ("space-heat", "Space heating"),
+        LoadKind.Cooling => ("cooling", "Cooling"),
+        LoadKind.HeatPump => ("heat-pump", "Heat pumps"),
+        LoadKind.Motor => ("motor", "Motors"),
+        LoadKind.Ev => ("ev", "Vehicle charging"),
+        LoadKind.Kitchen => ("kitchen", "Kitchen equipment"),
+        LoadKind.Other => ("other", "Other loads"),
+        _ => throw Unnamed.Of(kind),
+    };
+}
+
+/// <summary>The words for what a load is connected across.</summary>
+public static class AcrossWords
+{
+    extension(Across across)
+    {
+        /// <summary>As the schedule file writes it: `line-neutral`.</summary>
+        public string Word => across switch
+        {
+            Across.LineToLine => "line-line",
+            Across.LineToNeutral => "line-neutral",
+            _ => throw Unnamed.Of(across),
+        };
+    }
+}

@@ -20,7 +20,7 @@ public readonly record struct PerLeg<T>
 
     public T this[Leg leg] => (int)leg >= Count
         ? throw new ArgumentOutOfRangeException(nameof(leg), leg, "The system has no such leg.")
-        : leg switch { Leg.A => _a, Leg.B => _b, _ => _c };
+        : leg switch { Leg.A => _a, Leg.B => _b, Leg.C => _c, _ => throw Unnamed.Of(leg) };
 
     public IEnumerable<Leg> Legs => Enumerable.Range(0, Count).Select(index => (Leg)index);
 

@@ -10,9 +10,6 @@ public readonly record struct Hop(int Ordinal, SpaceNumber To);
 /// <param name="WhyNot">A sentence where it does not fit; nothing where it does.</param>
 public sealed record Relocation(ImmutableArray<Hop> Hops, string? WhyNot)
 {
-    /// <summary>The circuits that give way.</summary>
-    public IEnumerable<int> GivingWay => Hops.Skip(1).Select(hop => hop.Ordinal);
-
     /// <summary>Breakers that give way take the freed spaces in their old order; one that would be torn apart does not.</summary>
     public static Relocation Of(Schedule schedule, Circuit moved, SpaceNumber to)
     {

@@ -59,13 +59,12 @@ public readonly record struct SpaceNumber : IComparable<SpaceNumber>
     public static bool TryParse(string text, out SpaceNumber space)
     {
         space = default;
-        var half = text.Length == 0 ? SpaceHalf.Whole : text[^1] switch
+        var (digits, half) = text switch
         {
-            'a' or 'A' => SpaceHalf.A,
-            'b' or 'B' => SpaceHalf.B,
-            _ => SpaceHalf.Whole,
+            [.. var before, 'a' or 'A'] => (before, SpaceHalf.A),
+            [.. var before, 'b' or 'B'] => (before, SpaceHalf.B),
+            _ => (text, SpaceHalf.Whole),
         };
-        var digits = half == SpaceHalf.Whole ? text : text[..^1];
         if (!int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1)
             return false;
         space = new SpaceNumber(number, half);
@@ -76,6 +75,7 @@ public readonly record struct SpaceNumber : IComparable<SpaceNumber>
     {
         SpaceHalf.A => "a",
         SpaceHalf.B => "b",
-        _ => "",
+        SpaceHalf.Whole => "",
+        _ => throw Unnamed.Of(Half),
     };
 }

@@ -69,3 +69,57 @@ public sealed record StandbySource
 
     public Solar? Solar { get; init; }
 }
+
+/// <summary>The words for a kind of source.</summary>
+public static class SourceKindWords
+{
+    extension(SourceKind kind)
+    {
+        /// <summary>As the schedule file writes it: `generator`.</summary>
+        public string Word => Row(kind).Word;
+
+        /// <summary>As a sheet names it: `Generator`.</summary>
+        public string Title => Row(kind).Title;
+
+        /// <summary>As a sign names it: `INVERTERS WITH BATTERIES`.</summary>
+        public string Sign => Row(kind).Sign;
+    }
+
+    private static (string Word, string Title, string Sign) Row(SourceKind kind) => kind switch
+    {
+        SourceKind.Inverters => ("inverters", "Inverters", "INVERTERS WITH BATTERIES"),
+        SourceKind.Generator => ("generator", "Generator", "GENERATOR"),
+        _ => throw Unnamed.Of(kind),
+    };
+}
+
+/// <summary>The words for how a source makes the two legs.</summary>
+public static class SourceArrangementWords
+{
+    extension(SourceArrangement arrangement)
+    {
+        /// <summary>As the schedule file writes it: `in-phase`.</summary>
+        public string Word => arrangement switch
+        {
+            SourceArrangement.Split => "split",
+            SourceArrangement.OneUnit => "single",
+            SourceArrangement.InPhase => "in-phase",
+            _ => throw Unnamed.Of(arrangement),
+        };
+    }
+}
+
+/// <summary>The words for the neutral of a source.</summary>
+public static class SourceNeutralWords
+{
+    extension(SourceNeutral neutral)
+    {
+        /// <summary>As the schedule file writes it: `floating`.</summary>
+        public string Word => neutral switch
+        {
+            SourceNeutral.Floating => "floating",
+            SourceNeutral.Bonded => "bonded",
+            _ => throw Unnamed.Of(neutral),
+        };
+    }
+}

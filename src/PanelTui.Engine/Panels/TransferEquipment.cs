@@ -28,3 +28,24 @@ public sealed record TransferEquipment
     /// <summary>Whether it sheds loads so that the source is never asked for more than it has.</summary>
     public bool LoadManagement { get; init; }
 }
+
+/// <summary>The words for a kind of transfer equipment.</summary>
+public static class TransferKindWords
+{
+    extension(TransferKind kind)
+    {
+        /// <summary>As the schedule file writes it: `automatic`.</summary>
+        public string Word => Row(kind).Word;
+
+        /// <summary>As a sheet names it: `automatic transfer switch`.</summary>
+        public string Title => Row(kind).Title;
+    }
+
+    private static (string Word, string Title) Row(TransferKind kind) => kind switch
+    {
+        TransferKind.Manual => ("manual", "manual transfer switch"),
+        TransferKind.Automatic => ("automatic", "automatic transfer switch"),
+        TransferKind.Interlock => ("interlock", "interlock"),
+        _ => throw Unnamed.Of(kind),
+    };
+}

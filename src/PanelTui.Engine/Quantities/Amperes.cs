@@ -5,8 +5,6 @@ public readonly record struct Amperes(decimal Value) : IComparable<Amperes>
 {
     public static readonly Amperes Zero;
 
-    public static VoltAmperes operator *(Amperes current, Volts volts) => new(current.Value * volts.Value);
-
     public static Amperes operator +(Amperes left, Amperes right) => new(left.Value + right.Value);
 
     public static Amperes operator -(Amperes left, Amperes right) => new(left.Value - right.Value);

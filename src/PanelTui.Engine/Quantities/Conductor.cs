@@ -7,6 +7,7 @@ public sealed record Conductor(ConductorSize Size, ConductorMetal Metal)
     {
         ConductorMetal.Copper => "Cu",
         ConductorMetal.Aluminum => "Al",
-        _ => "CCA",
+        ConductorMetal.CopperCladAluminum => "CCA",
+        _ => throw Unnamed.Of(Metal),
     }}";
 }

@@ -1,17 +1,7 @@
 namespace PanelTui.Engine.Quantities;
 
 /// <summary>An impedance in ohms for each 1000 ft of one conductor [ohm/kft], as the conductor tables print it.</summary>
-public readonly record struct OhmsPerKilofoot(decimal Value) : IComparable<OhmsPerKilofoot>
+public readonly record struct OhmsPerKilofoot(decimal Value)
 {
-    public static bool operator <(OhmsPerKilofoot left, OhmsPerKilofoot right) => left.Value < right.Value;
-
-    public static bool operator >(OhmsPerKilofoot left, OhmsPerKilofoot right) => left.Value > right.Value;
-
-    public static bool operator <=(OhmsPerKilofoot left, OhmsPerKilofoot right) => left.Value <= right.Value;
-
-    public static bool operator >=(OhmsPerKilofoot left, OhmsPerKilofoot right) => left.Value >= right.Value;
-
-    public int CompareTo(OhmsPerKilofoot other) => Value.CompareTo(other.Value);
-
     public override string ToString() => Shown.Plainly(Value, "ohm/kft");
 }

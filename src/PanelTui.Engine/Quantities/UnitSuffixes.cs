@@ -18,19 +18,11 @@ public static class UnitSuffixes
         public Horsepower Hp => new(value);
 
         public Celsius DegC => new(value);
-
-        public Feet Ft => new(value);
     }
 
     extension(decimal value)
     {
         public Amperes A => new(value);
-
-        public VoltAmperes VA => new(value);
-
-        public Watts W => new(value);
-
-        public Percent Pct => new(value);
 
         public Horsepower Hp => new(value);
     }

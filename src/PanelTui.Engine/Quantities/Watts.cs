@@ -7,9 +7,6 @@ public readonly record struct Watts(decimal Value) : IComparable<Watts>
 
     public static Watts operator /(Watts power, int parts) => new(power.Value / parts);
 
-    /// <summary>The apparent power of this real power at a power factor: VA = W / pf.</summary>
-    public VoltAmperes At(PowerFactor factor) => new(Value / factor.Value);
-
     public static Watts operator +(Watts left, Watts right) => new(left.Value + right.Value);
 
     public static Watts operator -(Watts left, Watts right) => new(left.Value - right.Value);

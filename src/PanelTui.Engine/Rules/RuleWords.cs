@@ -22,13 +22,8 @@ internal static class RuleWords
     public static string Places(IEnumerable<Circuit> circuits) => Listed(circuits.Select(Place));
 
     /// <summary>A breaker by what it watches: `a standard breaker`, `an AFCI breaker`.</summary>
-    public static string ABreaker(Protection protection) => protection switch
-    {
-        Protection.Standard => "a standard breaker",
-        Protection.Gfci => "a GFCI breaker",
-        Protection.Afci => "an AFCI breaker",
-        _ => "a dual-function breaker",
-    };
+    public static string ABreaker(Protection protection) =>
+        $"{(protection.Title.StartsWith('A') ? "an" : "a")} {protection.Title}";
 
     /// <summary>`a`, `a and b`, `a, b and c`.</summary>
     public static string Listed(IEnumerable<string> words)

@@ -74,7 +74,8 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         SourceStanding.SharesTheNeutral => AtTheService,
         SourceStanding.OnlySystem => OnTheLoadSide,
         SourceStanding.OutletsOnly => ForCordsAlone,
-        _ => null,
+        SourceStanding.Unknown => null,
+        _ => throw Unnamed.Of(Standing),
     };
 
     /// <summary>That there is no grid is written nowhere: it follows from what is absent.</summary>
@@ -104,29 +105,22 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
     public bool IsFloatingForCords => this is { Standing: SourceStanding.OutletsOnly, Source.Neutral: SourceNeutral.Floating };
 
     /// <summary>The keys that would tell how often it is bonded.</summary>
-    public ImmutableArray<string> Missing => Bonds != NeutralBonds.Unknown ? [] : (Standing, Source.Neutral) switch
-    {
-        (SourceStanding.Unknown, null) => ["transfer.switches_neutral", "source.neutral"],
-        (SourceStanding.Unknown, _) => ["transfer.switches_neutral"],
-        (_, null) => ["source.neutral"],
-        (SourceStanding.OnlySystem, _) when InPanel is null => ["panel.neutral_bonded"],
-        _ => [],
-    };
+    public ImmutableArray<string> Missing => Bonds != NeutralBonds.Unknown ? [] :
+    [
+        .. Standing == SourceStanding.Unknown ? ["transfer.switches_neutral"] : Array.Empty<string>(),
+        .. Source.Neutral is null ? ["source.neutral"] : Array.Empty<string>(),
+        .. Standing == SourceStanding.OnlySystem && Source.Neutral is not null && InPanel is null
+            ? ["panel.neutral_bonded"]
+            : Array.Empty<string>(),
+    ];
 
     /// <summary>Nothing where that is not to be told, or there is no other system to be separate from.</summary>
     public bool? IsSeparatelyDerived => Standing switch
     {
         SourceStanding.Separate => true,
         SourceStanding.SharesTheNeutral => false,
-        _ => null,
-    };
-
-    /// <summary>What the source's neutral has to be with this transfer equipment; nothing where that is not written down.</summary>
-    public SourceNeutral? MustBe => IsSeparatelyDerived switch
-    {
-        true => SourceNeutral.Bonded,
-        false => SourceNeutral.Floating,
-        null => null,
+        SourceStanding.OnlySystem or SourceStanding.OutletsOnly or SourceStanding.Unknown => null,
+        _ => throw Unnamed.Of(Standing),
     };
 
     /// <summary>
@@ -146,7 +140,8 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         SourceStanding.SharesTheNeutral => "at the service alone, none at the source or in this panel",
         SourceStanding.OnlySystem => "at one point, usually the first panel or disconnect, with an electrode there; the source floating",
         SourceStanding.OutletsOnly => "as the source's frame was built, with no electrode where its outlets feed nothing but cords",
-        _ => null,
+        SourceStanding.Unknown => null,
+        _ => throw Unnamed.Of(Standing),
     };
 
     /// <remarks>Without transfer equipment and without a device on a normal supply there is no grid in the file.</remarks>
@@ -159,16 +154,64 @@ public sealed record NeutralVerdict(NeutralBonds Bonds, SourceStanding Standing,
         _ => SourceStanding.Unknown,
     };
 
-    private static NeutralBonds BondsOf(SourceStanding standing, SourceNeutral? neutral, bool? inPanel) => (standing, neutral) switch
+    /// <summary>Counts the bonds that one neutral sees on standby: at the source, at the service, in this panel.</summary>
+    private static NeutralBonds BondsOf(SourceStanding standing, SourceNeutral? neutral, bool? inPanel)
     {
-        (_, null) => NeutralBonds.Unknown,
-        (SourceStanding.Separate, SourceNeutral.Bonded) or (SourceStanding.SharesTheNeutral, _) when inPanel == true => NeutralBonds.Twice,
-        (SourceStanding.Separate, SourceNeutral.Floating) when inPanel == true => NeutralBonds.Once,
-        (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, SourceNeutral.Bonded) => inPanel == true ? NeutralBonds.Twice : NeutralBonds.Once,
-        (SourceStanding.OnlySystem or SourceStanding.OutletsOnly, _) => inPanel == true ? NeutralBonds.Once : NeutralBonds.Unknown,
-        (SourceStanding.Separate, SourceNeutral.Bonded) or (SourceStanding.SharesTheNeutral, SourceNeutral.Floating) => NeutralBonds.Once,
-        (SourceStanding.SharesTheNeutral, _) => NeutralBonds.Twice,
-        (SourceStanding.Separate, _) => NeutralBonds.Nowhere,
-        _ => NeutralBonds.Unknown,
+        if (neutral is not { } stated)
+            return NeutralBonds.Unknown;
+        var known = BondsAt(stated) + (inPanel == true ? 1 : 0);
+        return standing switch
+        {
+            SourceStanding.Unknown => NeutralBonds.Unknown,
+            SourceStanding.SharesTheNeutral => Counted(1 + known, none: NeutralBonds.Nowhere),
+            SourceStanding.Separate => Counted(known, none: NeutralBonds.Nowhere),
+            SourceStanding.OnlySystem or SourceStanding.OutletsOnly => Counted(known, none: NeutralBonds.Unknown),
+            _ => throw Unnamed.Of(standing),
+        };
+    }
+
+    private static int BondsAt(SourceNeutral neutral) => neutral switch
+    {
+        SourceNeutral.Bonded => 1,
+        SourceNeutral.Floating => 0,
+        _ => throw Unnamed.Of(neutral),
     };
+
+    private static NeutralBonds Counted(int bonds, NeutralBonds none) =>
+        bonds == 0 ? none : bonds == 1 ? NeutralBonds.Once : NeutralBonds.Twice;
+}
+
+/// <summary>The words for how often a neutral is bonded.</summary>
+public static class NeutralBondsWords
+{
+    extension(NeutralBonds bonds)
+    {
+        /// <summary>As JSON writes it: `twice`.</summary>
+        public string Word => bonds switch
+        {
+            NeutralBonds.Unknown => "unknown",
+            NeutralBonds.Once => "once",
+            NeutralBonds.Twice => "twice",
+            NeutralBonds.Nowhere => "nowhere",
+            _ => throw Unnamed.Of(bonds),
+        };
+    }
+}
+
+/// <summary>The words for what a source is to the wiring of the building.</summary>
+public static class SourceStandingWords
+{
+    extension(SourceStanding standing)
+    {
+        /// <summary>As JSON writes it: `only-system`; null where it cannot be determined.</summary>
+        public string? Word => standing switch
+        {
+            SourceStanding.Unknown => null,
+            SourceStanding.SharesTheNeutral => "shares-the-neutral",
+            SourceStanding.Separate => "separate",
+            SourceStanding.OnlySystem => "only-system",
+            SourceStanding.OutletsOnly => "outlets-only",
+            _ => throw Unnamed.Of(standing),
+        };
+    }
 }

@@ -43,7 +43,8 @@ public sealed record SourceBound(BoundKind Kind, Leg? Leg, decimal Asked, decima
         BoundKind.Outlet => "outlet and inlet",
         BoundKind.Breaker => "source's breaker",
         BoundKind.Planning => "80 % of it, for hours",
-        _ => "continuous power",
+        BoundKind.Continuous or BoundKind.InAll => "continuous power",
+        _ => throw Unnamed.Of(Kind),
     }}";
 
     private const decimal Most = 1_000_000;

@@ -19,10 +19,11 @@ public readonly record struct SourceLimit(Watts? PerLeg, Watts? InAll)
     private static Watts? Whole(StandbySource? source, PanelSystem system) =>
         source?.Arrangement == SourceArrangement.InPhase && system.Legs.Length > 1 ? source.ContinuousPerLeg : null;
 
-    private static Watts? Share(StandbySource? source, PanelSystem system) => source switch
+    private static Watts? Share(StandbySource? source, PanelSystem system) => source?.Arrangement switch
     {
-        { Continuous: { } all, Arrangement: SourceArrangement.InPhase } => all,
-        { Continuous: { } all } => all / system.Legs.Length,
-        _ => null,
+        null => null,
+        SourceArrangement.InPhase => source.Continuous,
+        SourceArrangement.Split or SourceArrangement.OneUnit => source.Continuous / system.Legs.Length,
+        var arrangement => throw Unnamed.Of(arrangement),
     };
 }

@@ -33,7 +33,8 @@ public static class ChainDerivations
     {
         CapacityBasis.WholeLoad => "automatic without load management: the whole calculated load",
         CapacityBasis.Managed => $"the largest managed set: {capacity.Scenario}",
-        _ => $"what is selected: {capacity.Scenario}",
+        CapacityBasis.Selected => $"what is selected: {capacity.Scenario}",
+        _ => throw Unnamed.Of(capacity.Basis),
     };
 
     private static DerivationStep Verdict(SourceChain chain) => chain.FirstWeak is { } weak

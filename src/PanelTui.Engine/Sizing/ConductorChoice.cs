@@ -6,10 +6,6 @@ namespace PanelTui.Engine.Sizing;
 /// <summary>The smallest conductor that will do.</summary>
 public static class ConductorChoice
 {
-    /// <summary>That carries the load; nothing above the last size of the table.</summary>
-    public static ConductorFit? Smallest(ConductorMetal metal, ConductorLoad load, WiringConditions conditions) =>
-        Smallest(metal, load, conditions, null, default);
-
     /// <summary>That carries the load and is protected by the device.</summary>
     public static ConductorFit? Smallest(
         ConductorMetal metal, ConductorLoad load, WiringConditions conditions, Amperes? device, ConductorProtection protection)

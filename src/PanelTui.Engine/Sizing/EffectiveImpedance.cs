@@ -11,9 +11,6 @@ namespace PanelTui.Engine.Sizing;
 /// </remarks>
 public static class EffectiveImpedance
 {
-    /// <summary>The note under the table gives the formula.</summary>
-    public static readonly CodeSection Section = ConductorImpedance.Section;
-
     private static readonly ConductorSize LastByTable8 = ConductorSize.Awg(2);
 
     /// <summary>Nothing for a size that the tables do not have.</summary>

@@ -33,36 +33,38 @@ public sealed record SourceCapacity(
 
     private static readonly CodeSection ByItself = Nec.Section((2017, "702.4(B)(2)"), (2023, "702.4(A)(2)"));
 
-    public Citation Cite => (Basis == CapacityBasis.Selected ? ByHand : ByItself).In(Edition);
+    public Citation Cite => Section.In(Edition);
 
-    public Watts Whole => Needed.Values.Aggregate(Watts.Zero, (sum, leg) => sum + leg);
-
-    /// <summary>Nothing where the schedule states no power.</summary>
-    public bool? Ok => Limit is { PerLeg: null, InAll: null }
-        ? null
-        : !(Needed.Values.Any(leg => leg > Limit.PerLeg) || Whole > Limit.InAll);
+    private CodeSection Section => Basis switch
+    {
+        CapacityBasis.Selected => ByHand,
+        CapacityBasis.WholeLoad or CapacityBasis.Managed => ByItself,
+        _ => throw Unnamed.Of(Basis),
+    };
 
     /// <summary>Nothing without a source, and without a scenario or a calculated load to go by.</summary>
     public static SourceCapacity? Of(Schedule schedule, DemandResult? demand, ImmutableArray<ScenarioRun> scenarios)
     {
         var edition = schedule.Code.Edition;
         var limit = SourceLimit.Of(schedule.Source, schedule.Panel.System);
-        return (schedule.Source, BasisOf(schedule.Transfer), demand) switch
+        var basis = BasisOf(schedule.Transfer);
+        return (schedule.Source, basis, demand) switch
         {
             (null, _, _) => null,
             (_, CapacityBasis.WholeLoad, { } load) => new(CapacityBasis.WholeLoad, null, WattsOf(load), limit, edition),
             (_, CapacityBasis.WholeLoad, null) => null,
-            (_, var basis, _) => Heaviest(scenarios) is { } run
+            (_, CapacityBasis.Selected or CapacityBasis.Managed, _) => Heaviest(scenarios) is { } run
                 ? new(basis, run.Name, run.Legs.Select(leg => leg.Running), limit, edition)
                 : null,
+            _ => throw Unnamed.Of(basis),
         };
     }
 
-    private static CapacityBasis BasisOf(TransferEquipment? transfer) => transfer switch
+    private static CapacityBasis BasisOf(TransferEquipment? transfer) => transfer?.Kind switch
     {
-        { Kind: TransferKind.Automatic, LoadManagement: true } => CapacityBasis.Managed,
-        { Kind: TransferKind.Automatic } => CapacityBasis.WholeLoad,
-        _ => CapacityBasis.Selected,
+        TransferKind.Automatic => transfer.LoadManagement ? CapacityBasis.Managed : CapacityBasis.WholeLoad,
+        TransferKind.Manual or TransferKind.Interlock or null => CapacityBasis.Selected,
+        var kind => throw Unnamed.Of(kind),
     };
 
     private static ScenarioRun? Heaviest(ImmutableArray<ScenarioRun> scenarios) =>

@@ -20,13 +20,13 @@ internal static class CheckReport
 
         foreach (var finding in assessment.Findings)
         {
-            yield return Line(name, snapshot, finding, Words.Of(finding.Severity));
+            yield return Line(name, snapshot, finding, finding.Severity.Word);
             yield return DisplayText.Clean($"    {finding.Mend}");
         }
 
         foreach (var (finding, because) in assessment.Accepted)
         {
-            yield return Line(name, snapshot, finding, $"accepted {Words.Of(finding.Severity)}");
+            yield return Line(name, snapshot, finding, $"accepted {finding.Severity.Word}");
             yield return DisplayText.Clean($"    because: {because}");
         }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Runtime.InteropServices;
 using PanelTui.Documents.Files;
+using PanelTui.Engine.Codes;
 using PanelTui.Presentation;
 using PanelTui.Terminal;
 
@@ -51,11 +52,11 @@ internal sealed class InfoVerb : Verb
     [
         $"paneltui {CommandLineRoot.Version}, MIT licence",
         $"system         {RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}",
-        "file format    schedule: 1; calc --json schema 1; code editions 2017, 2020, 2023",
+        $"file format    schedule: 1; calc --json schema 1; code editions {string.Join(", ", Enum.GetValues<CodeEdition>().Select(edition => edition.Word))}",
         $"unsaved work   {Kept(state => state.RecoveryFolder())}",
         $"last places    {Kept(state => state.PlacesFolder())}",
         "settings       none are kept; the command line and the variables below say everything",
-        $"colours        {Surroundings.Colours(variable)}",
+        $"colours        {Surroundings.Colours(variable).Word}",
         $"letters        {(Surroundings.IsAscii(variable) ? "ASCII" : "UTF-8")}",
         $"escape waits   {Surroundings.EscapePatience(variable).TotalMilliseconds:0} ms",
         .. Variables.Select(name => $"{name,-14} {variable(name) ?? "(not set)"}"),

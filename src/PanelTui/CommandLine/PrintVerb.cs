@@ -30,20 +30,23 @@ internal sealed class PrintVerb : Verb
           paneltui print parts shed.panel.yaml -o parts.csv
           paneltui print all shed.panel.yaml -o permit --paper a4
 
-        Formats: text, markdown, html, csv, svg, pdf; by the ending of OUT where none is
+        Formats: {formats}; by the ending of OUT where none is
         named, and text without OUT. csv is for lists, svg for pictures.
         Paper: letter (as a rule), a4, pocket (5 by 8 inches, for the door).
         Tape for labels in millimetres: 9, 12 (as a rule), 18, 24.
         An existing file is not overwritten without --force.
         Exit codes: 0 written, 1 written and errors found, 2 the file or the command
         line is not usable.
-        """.Replace("{kinds}", string.Join('\n', SheetKind.All.Select(kind => $"  {kind.Name,-10} {kind.Summary}")), StringComparison.Ordinal);
+        """.Replace("{kinds}", string.Join('\n', SheetKind.All.Select(kind => $"  {kind.Name,-10} {kind.Summary}")), StringComparison.Ordinal)
+        .Replace("{formats}", Formats, StringComparison.Ordinal);
+
+    private static string Formats => string.Join(", ", SheetFormat.All.Select(known => known.Name));
 
     protected override void Describe(Command command, Streams streams)
     {
         var what = new Argument<string>("WHAT") { Description = "which sheet, or all" };
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
-        var format = new Option<string?>("--format") { Description = "text, markdown, html, csv, svg or pdf" };
+        var format = new Option<string?>("--format") { Description = Formats };
         var output = new Option<string?>("--output", "-o") { Description = "the file to write; for all, the folder" };
         var paper = new Option<string>("--paper") { Description = "letter, a4 or pocket", DefaultValueFactory = _ => Paper.Letter.Name };
         var tape = new Option<int>("--tape") { Description = "the label tape's width in millimetres", DefaultValueFactory = _ => SheetChoices.Default.Tape };

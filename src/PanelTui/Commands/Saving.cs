@@ -1,5 +1,6 @@
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 using PanelTui.Pages;
 
 namespace PanelTui.Commands;
@@ -39,6 +40,8 @@ internal static class Saving
     {
         FileFault.DiskFull => " Make room and save again, or press w to save it elsewhere.",
         FileFault.ReadOnly or FileFault.NoPermission or FileFault.NoSuchFolder or FileFault.ChangedUnderneath => " Press w to save it elsewhere.",
-        _ => "",
+        FileFault.NotFound or FileFault.NotAFile or FileFault.TooLarge or FileFault.LinkLoop or FileFault.BadName
+            or FileFault.Other => "",
+        _ => throw Unnamed.Of(fault),
     };
 }

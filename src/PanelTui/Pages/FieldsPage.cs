@@ -4,6 +4,7 @@ using PanelTui.Documents.Intents;
 using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Yaml;
 using PanelTui.Editing;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
 
@@ -53,7 +54,7 @@ internal sealed class FieldsPage : Page
         (editor, _) => editor.Open(new FieldForm(editor.Session, EditedAt(Here), $"{digit}")),
         new Key((char)('0' + digit)))
     {
-        Needs = (_, _) => Here.Field.Shape == FieldShape.ListOfMappings ? "Enter opens the list" : null,
+        Needs = (_, _) => Here.Field.Shape == FieldShape.ListOfMappings ? HintOf(Here.Field) : null,
     });
 
     private YamlPath Section => _kin[_at];
@@ -71,12 +72,7 @@ internal sealed class FieldsPage : Page
         var field = FieldPlaces.Of(Section)[Math.Max(0, chosen)].Field;
         var without = field.IsRequired ? " Needed." : field.Default is { } value ? $" Without it: {value}." : "";
         var example = field.Example.Length is > 0 and < 30 && field.Allowed.IsEmpty ? $", e.g. {field.Example}" : "";
-        var expected = field.Shape switch
-        {
-            FieldShape.ListOfMappings => "Enter opens the list",
-            FieldShape.Mapping => "Enter begins it",
-            _ => $"{field.Expected}{example}",
-        };
+        var expected = HintOf(field) ?? $"{field.Expected}{example}";
         return $"{field.Title}: {char.ToLowerInvariant(field.Help[0])}{field.Help[1..]}; {expected}.{without}";
     }
 
@@ -112,6 +108,15 @@ internal sealed class FieldsPage : Page
         var fields = FieldBook.Of(place.Field.Path);
         return place.Path.Then((fields.FirstOrDefault(field => field.IsRequired) ?? fields[0]).Key);
     }
+
+    /// <summary>What Enter does on a section; null for a field with a value of its own.</summary>
+    private static string? HintOf(Field field) => field.Shape switch
+    {
+        FieldShape.ListOfMappings => "Enter opens the list",
+        FieldShape.Mapping => "Enter begins it",
+        FieldShape.Value or FieldShape.List => null,
+        _ => throw Unnamed.Of(field.Shape),
+    };
 
     private static string NotSet(Field field)
     {

@@ -55,8 +55,8 @@ internal sealed class FindingsPage : Page
     private static IEnumerable<PageRow> Of(Finding finding, string then, int columns)
     {
         var where = finding.Spaces.IsEmpty ? "" : $" {string.Join(",", finding.Spaces)}:";
-        var tone = finding.Severity switch { Severity.Error => Tone.Error, Severity.Warning => Tone.Warning, _ => Tone.Plain };
-        var lines = Wrapped.Of(DisplayText.Clean($"{Words.Mark(finding.Severity)}{where} {finding.Message}"), columns).ToList();
+        var tone = SeverityTone.Of(finding.Severity);
+        var lines = Wrapped.Of(DisplayText.Clean($"{finding.Severity.Mark}{where} {finding.Message}"), columns).ToList();
         var more = Wrapped.Of(DisplayText.Clean($"{then} ({finding.Cite}; {finding.Rule})"), columns - Indent);
         return
         [

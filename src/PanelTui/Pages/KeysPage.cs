@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 
 namespace PanelTui.Pages;
@@ -31,7 +32,8 @@ internal sealed class KeysPage(Page? from = null) : Page
     {
         Told.Page => $"Keys here, on: {from!.Title(session)}",
         Told.Face => "Keys on the face of the panel",
-        _ => "How to",
+        Told.Guide => "How to",
+        _ => throw Unnamed.Of(At),
     };
 
     public override string Detail(Session session, int chosen) => session.Message.Length > 0
@@ -53,7 +55,8 @@ internal sealed class KeysPage(Page? from = null) : Page
     {
         Told.Page => "the keys of the page",
         Told.Face => _ofPage.IsEmpty ? "the keys" : "the keys of the face",
-        _ => "how things are done",
+        Told.Guide => "how things are done",
+        _ => throw Unnamed.Of(told),
     };
 
     private static IEnumerable<PageRow> GuideRows(int columns) => Guide.Tasks.SelectMany(task => Wrapped
@@ -64,7 +67,8 @@ internal sealed class KeysPage(Page? from = null) : Page
     {
         Told.Page => [.. _ofPage.SelectMany(command => KeyRows(command, columns))],
         Told.Face => FaceRows(columns),
-        _ => [.. GuideRows(columns)],
+        Told.Guide => [.. GuideRows(columns)],
+        _ => throw Unnamed.Of(At),
     };
 
     private static IEnumerable<PageRow> KeyRows(EditorCommand command, int columns) => Wrapped

@@ -4,6 +4,7 @@ using PanelTui.Documents.Intents;
 using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Yaml;
 using PanelTui.Editing;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
 
@@ -70,13 +71,15 @@ internal sealed class SectionsPage : Page
     {
         FieldShape.ListOfMappings => EntryText.Count(session, path),
         FieldShape.Value => FieldValue.At(session.Now, path) ?? "",
-        _ => EntryText.Values(session, path),
+        FieldShape.Mapping or FieldShape.List or null => EntryText.Values(session, path),
+        var shape => throw Unnamed.Of(shape),
     };
 
     private static Action<IEditor> OpenerOf(YamlPath path) => FieldBook.At(path)!.Shape switch
     {
         FieldShape.ListOfMappings => editor => EntriesPages.Open(editor, path),
         FieldShape.Mapping => editor => editor.Open(new FieldsPage(Mappings, Mappings.IndexOf(path))),
-        _ => editor => editor.Open(new FieldForm(editor.Session, path)),
+        FieldShape.Value or FieldShape.List => editor => editor.Open(new FieldForm(editor.Session, path)),
+        var shape => throw Unnamed.Of(shape),
     };
 }

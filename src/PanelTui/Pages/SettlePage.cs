@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PanelTui.Commands;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Merging;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using Terminal.Gui.Input;
 
@@ -49,8 +50,14 @@ internal sealed class SettlePage(ScheduleMerge merge, LoadedFile? theirs, Action
     private IEnumerable<PageRow> RowsOf(int at, int columns)
     {
         var conflict = merge.Conflicts[at];
-        var side = _sides[at] switch { MergeSide.Ours => "[mine] ", MergeSide.Theirs => "[the other's] ", _ => "[ ] " };
-        var head = Wrapped.Of(DisplayText.Clean($"{side}{conflict}"), columns).ToList();
+        var taken = _sides[at] switch
+        {
+            MergeSide.Ours => "[mine] ",
+            MergeSide.Theirs => "[the other's] ",
+            null => "[ ] ",
+            var side => throw Unnamed.Of(side),
+        };
+        var head = Wrapped.Of(DisplayText.Clean($"{taken}{conflict}"), columns).ToList();
         return
         [
             new PageRow(head[0], Tone.Strong, editor => Turn(editor, at)),

@@ -61,7 +61,7 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
     private void WriteDemand()
     {
         json.WriteStartObject("demand");
-        json.WriteString("method", Words.Of(assessment.Schedule.Demand.Method));
+        json.WriteString("method", assessment.Schedule.Demand.Method.Word);
         var demand = assessment.Demand;
         Write("va", demand?.Total.Value);
         Write("amps", demand?.Amperes.Value);

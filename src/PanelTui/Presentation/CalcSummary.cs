@@ -46,7 +46,7 @@ internal sealed class CalcSummary(Assessment assessment)
 
     private IEnumerable<string> Demand()
     {
-        var method = Words.Of(_schedule.Demand.Method);
+        var method = _schedule.Demand.Method.Word;
         if (assessment.Demand is not { } demand) return [$"Demand by {method}: not without demand.measured_peak"];
         return [.. Demand(method, demand)];
     }

@@ -25,7 +25,7 @@ internal static class ChangeJson
     private static void Write(Utf8JsonWriter json, ScheduleChange fact)
     {
         json.WriteStartObject();
-        json.WriteString("kind", Word(fact.Kind));
+        json.WriteString("kind", fact.Kind.Word);
         json.WriteString("section", fact.Section);
         json.WriteString("subject", fact.Subject);
         json.WriteString("text", fact.Text);
@@ -47,13 +47,4 @@ internal static class ChangeJson
         json.WriteString("after", figure.After);
         json.WriteEndObject();
     }
-
-    private static string Word(ChangeKind kind) => kind switch
-    {
-        ChangeKind.Added => "added",
-        ChangeKind.Removed => "removed",
-        ChangeKind.Moved => "moved",
-        ChangeKind.Changed => "changed",
-        _ => "wording",
-    };
 }

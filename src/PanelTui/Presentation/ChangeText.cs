@@ -12,7 +12,7 @@ internal static class ChangeText
 
     private static IEnumerable<string> Lines(ScheduleChanges changes)
     {
-        foreach (var fact in changes.Facts) yield return $"{Mark(fact.Kind)} {fact}";
+        foreach (var fact in changes.Facts) yield return $"{fact.Kind.Mark} {fact}";
         ChangedFigure[] figures = [.. ChangedFigure.Of(changes.Before, changes.After)];
         if (figures.Length > 0) yield return "";
         foreach (var figure in figures) yield return $"  {figure.Name,-20} {figure.Before ?? "none",18} -> {figure.After ?? "none"}";
@@ -20,7 +20,7 @@ internal static class ChangeText
         {
             yield return "";
             yield return title;
-            foreach (var finding in findings) yield return $"  {Words.Of(finding.Severity)}: {finding.Message} [{finding.Rule}]";
+            foreach (var finding in findings) yield return $"  {finding.Severity.Word}: {finding.Message} [{finding.Rule}]";
         }
     }
 
@@ -41,7 +41,7 @@ internal static class ChangeText
             yield return "";
             yield return $"**{title}**";
             yield return "";
-            foreach (var finding in findings) yield return $"- {Words.Of(finding.Severity)}: {Escaped(finding.Message)} `{finding.Rule}`";
+            foreach (var finding in findings) yield return $"- {finding.Severity.Word}: {Escaped(finding.Message)} `{finding.Rule}`";
         }
     }
 
@@ -50,15 +50,6 @@ internal static class ChangeText
         if (!changes.Came.IsEmpty) yield return ("Findings that came", changes.Came);
         if (!changes.Went.IsEmpty) yield return ("Findings that went", changes.Went);
     }
-
-    private static char Mark(ChangeKind kind) => kind switch
-    {
-        ChangeKind.Added => '+',
-        ChangeKind.Removed => '-',
-        ChangeKind.Moved => '>',
-        ChangeKind.Changed => '~',
-        _ => ' ',
-    };
 
     private static string Escaped(string text) =>
         string.Concat(text.Select(letter => "\\`*_{}[]<>#|".Contains(letter, StringComparison.Ordinal) ? $"\\{letter}" : $"{letter}"));

@@ -14,13 +14,7 @@ internal static class CircuitText
         var system = assessment.Schedule.Panel.System;
         var spaces = string.Join(", ", circuit.Spaces);
         var legs = circuit.Breaker.Poles == 1 ? "leg" : "legs";
-        var protection = circuit.Breaker.Protection switch
-        {
-            Protection.Gfci => " GFCI",
-            Protection.Afci => " AFCI",
-            Protection.DualFunction => " AFCI+GFCI",
-            _ => "",
-        };
+        var protection = circuit.Breaker.Protection.Mark is { Length: > 0 } mark ? $" {mark}" : "";
         var hangs = circuit.IsSpare ? "spare" : loads.Length == 0 ? "no load yet" : loads;
         return $"{spaces} · {legs} {string.Join(' ', circuit.Legs(system))} · {NameOf(circuit)} · "
             + $"{circuit.Breaker.Rating} {Poles(circuit.Breaker)}{protection} · {hangs}";

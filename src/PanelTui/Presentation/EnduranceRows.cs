@@ -1,4 +1,5 @@
 using System.Globalization;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -54,13 +55,14 @@ internal static class EnduranceRows
         var charging = (schedule.Source!.Charging, asked.ChargesIn(schedule)) switch
         {
             (null or { From: ChargingFrom.Solar }, _) => "nothing but the sun charging",
-            ({ } how, true) => $"the {Feeder(how)} there to charge from {how.StartsAt} to {how.StopsAt}",
-            ({ } how, false) => how.From == ChargingFrom.Grid ? "in an outage, the grid gone" : "grid and generator gone",
+            ({ From: ChargingFrom.Grid or ChargingFrom.Generator } how, true) =>
+                $"the {how.From.Word} there to charge from {how.StartsAt} to {how.StopsAt}",
+            ({ From: ChargingFrom.Grid }, false) => "in an outage, the grid gone",
+            ({ From: ChargingFrom.Generator }, false) => "grid and generator gone",
+            ({ } how, _) => throw Unnamed.Of(how.From),
         };
         return $"{EnergyCourse.UsualHours} hours from {asked.From} at {asked.StartHour:00}:00, {charging}:";
     }
-
-    private static string Feeder(Charging charging) => charging.From == ChargingFrom.Grid ? "grid" : "generator";
 
     /// <summary>The course that was not asked for, in a sentence.</summary>
     private static IEnumerable<string> Other(ScenarioRun run, Schedule schedule, RunRequest asked)
@@ -70,9 +72,11 @@ internal static class EnduranceRows
         var when = (asked.ChargesIn(schedule), charging.From) switch
         {
             (true, ChargingFrom.Grid) => "In an outage, with the grid gone",
-            (true, _) => "With the generator gone too",
-            (false, ChargingFrom.Grid) => $"With the grid there to charge from {charging.StartsAt} to {charging.StopsAt}",
-            _ => $"With the generator there to charge from {charging.StartsAt} to {charging.StopsAt}",
+            (true, ChargingFrom.Generator) => "With the generator gone too",
+            (false, ChargingFrom.Grid or ChargingFrom.Generator) =>
+                $"With the {charging.From.Word} there to charge from {charging.StartsAt} to {charging.StopsAt}",
+            (_, ChargingFrom.Solar) => "",
+            _ => throw Unnamed.Of(charging.From),
         };
         yield return $"{when}: {Missed(other)}.";
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -46,7 +47,8 @@ internal sealed class FaceText
     {
         Leg.A => Tone.LegA,
         Leg.B => Tone.LegB,
-        _ => Tone.LegC,
+        Leg.C => Tone.LegC,
+        _ => throw Unnamed.Of(leg),
     };
 
     private ImmutableArray<TextRun> LeftOf(FaceCell cell, FaceLook look) =>

@@ -1,5 +1,6 @@
 using PanelTui.Documents;
 using PanelTui.Documents.Yaml;
+using PanelTui.Engine;
 
 namespace PanelTui.Presentation;
 
@@ -18,7 +19,8 @@ internal static class FactLines
             node.Items.SelectMany((item, index) => Below(item.Value, $"{path}[{NameOf(item.Value, index)}]")),
         YamlKind.Sequence => [$"{path}: {string.Join(", ", node.Items.Select(item => item.Value.Value))}"],
         YamlKind.Alias => [$"{path}: *{node.Value}"],
-        _ => [$"{path}: {node.Value}"],
+        YamlKind.Scalar or YamlKind.Mapping => [$"{path}: {node.Value}"],
+        _ => throw Unnamed.Of(node.Kind),
     };
 
     private static string NameOf(YamlNode entry, int index)

@@ -18,9 +18,6 @@ internal static class Figure
     /// <summary>Hours that are left, to a tenth and never more than there are.</summary>
     public static string Of(Hours left) => Shown.RoundedDown(left.Value, 1, "h");
 
-    /// <summary>A device's rating, as on its handle.</summary>
-    public static string Rating(Amperes? rating) => rating is { } known ? $"{known}" : "not stated";
-
     /// <summary>The figure alone, or `now → then UNIT` while a change is only looked at.</summary>
     public static string Change(string now, string? then)
     {

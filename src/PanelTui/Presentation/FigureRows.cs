@@ -31,7 +31,7 @@ internal sealed class FigureRows(Assessment now, Assessment? then)
     {
         if (now.Demand is not { } demand)
         {
-            yield return new($"Demand: {Words.Of(now.Schedule.Demand.Method)}", "", Tone.Strong);
+            yield return new($"Demand: {now.Schedule.Demand.Method.Word}", "", Tone.Strong);
             yield return new("needs measured_peak", "", Tone.Faint);
             yield break;
         }

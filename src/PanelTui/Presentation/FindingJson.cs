@@ -43,7 +43,7 @@ internal static class FindingJson
     public static void WriteFields(Utf8JsonWriter json, Finding finding)
     {
         json.WriteString("rule", finding.Rule);
-        json.WriteString("severity", Words.Of(finding.Severity));
+        json.WriteString("severity", finding.Severity.Word);
         json.WriteStartArray("spaces");
         foreach (var space in finding.Spaces)
         {

@@ -30,20 +30,15 @@ internal static class FindingRows
 
     /// <summary>What is noted of the file itself, with its line.</summary>
     public static string OfFile(Snapshot snapshot, Diagnostic noted) =>
-        $"{Words.Mark(Severity.Note)} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}";
+        $"{Severity.Note.Mark} line {snapshot.Source.PositionOf(noted.Span.Start).Line}: {noted.Message}";
 
     private static IEnumerable<FigureRow> Plain(string sentence, int columns, Tone tone) =>
         Wrapped.Of(DisplayText.Clean(sentence), columns - 2).Select(line => new FigureRow(line, "", tone));
 
     private static IEnumerable<FigureRow> Lines(Finding finding, int columns)
     {
-        var tone = finding.Severity switch
-        {
-            Severity.Error => Tone.Error,
-            Severity.Warning => Tone.Warning,
-            _ => Tone.Plain,
-        };
-        return Wrapped.Of($"{Words.Mark(finding.Severity)}{Where(finding, columns < Narrow ? FewSpaces : MostSpaces)} {finding.Message}", columns - 2)
+        var tone = SeverityTone.Of(finding.Severity);
+        return Wrapped.Of($"{finding.Severity.Mark}{Where(finding, columns < Narrow ? FewSpaces : MostSpaces)} {finding.Message}", columns - 2)
             .Select(line => new FigureRow(line, "", tone));
     }
 

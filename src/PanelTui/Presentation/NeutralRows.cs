@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Running;
 
@@ -33,7 +34,8 @@ internal static class NeutralRows
         NeutralBonds.Unknown when verdict is { Standing: SourceStanding.OnlySystem, Source.Neutral: SourceNeutral.Floating } =>
             "The one bond is not in this file: find it at the first panel or disconnect. With none, no breaker clears a fault from hot to case.",
         NeutralBonds.Nowhere => "BONDED NOWHERE: a breaker will not clear a fault from hot to case; testers show an open ground, vehicle chargers refuse.",
-        _ => $"Not to be told: write down {string.Join(" and ", verdict.Missing)}.",
+        NeutralBonds.Unknown => $"Not to be told: write down {string.Join(" and ", verdict.Missing)}.",
+        _ => throw Unnamed.Of(verdict.Bonds),
     };
 
     /// <summary>A bond in this panel where a feeder supplies it; nothing where there is none, or it may be the one that belongs.</summary>
@@ -51,14 +53,16 @@ internal static class NeutralRows
         SourceStanding.SharesTheNeutral => "Transfer equipment: leaves the neutral connected, so the source is not separately derived",
         SourceStanding.OnlySystem => "Inferred, not stated: as no transfer equipment and no normal supply (feeder.ocpd) are written down, the source is taken as the only system here (off-grid)",
         SourceStanding.OutletsOnly => "Inferred, not stated: as no transfer equipment and no normal supply (feeder.ocpd) are written down, this panel is taken to hang on the source's own outlet",
-        _ => "Transfer equipment: whether it switches the neutral is not written down",
+        SourceStanding.Unknown => "Transfer equipment: whether it switches the neutral is not written down",
+        _ => throw Unnamed.Of(verdict.Standing),
     };
 
     private static string Bonding(SourceNeutral? neutral) => neutral switch
     {
         SourceNeutral.Bonded => "neutral bonded",
         SourceNeutral.Floating => "neutral floating",
-        _ => "bond not written down",
+        null => "bond not written down",
+        _ => throw Unnamed.Of(neutral),
     };
 
     private static string Gfci(bool? gfci) => gfci switch

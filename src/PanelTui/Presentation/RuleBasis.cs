@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 using PanelTui.Engine.Codes;
 using PanelTui.Engine.Rules;
 
@@ -27,6 +28,7 @@ internal static class RuleBasis
     {
         Standing.Seen => "seen in a published source",
         Standing.FromMemory => "from memory: look it up in the adopted code book",
-        _ => "common practice, no source",
+        Standing.CommonPractice => "common practice, no source",
+        _ => throw Unnamed.Of(standing),
     };
 }

@@ -9,11 +9,11 @@ internal static class RuleText
 
     /// <summary>Two lines or three a rule: its severity and name, and what it asks.</summary>
     public static IEnumerable<string> List() => RuleBook.All.SelectMany(rule =>
-        Indented(rule.Summary, 10).Prepend($"{Words.Of(rule.Severity),-8}  {rule.Name}"));
+        Indented(rule.Summary, 10).Prepend($"{rule.Severity.Word,-8}  {rule.Name}"));
 
     public static IEnumerable<string> Of(CodeRule rule) =>
     [
-        $"{rule.Name}: {Words.Of(rule.Severity)}",
+        $"{rule.Name}: {rule.Severity.Word}",
         .. Indented(rule.Summary, 2),
         "",
         "Why",

@@ -38,13 +38,15 @@ internal sealed class RunText(Assessment assessment, ScenarioRun run, RunRequest
     private static IEnumerable<string> Section(string title, IEnumerable<string> lines) =>
         lines.SelectMany(line => DisplayText.Width(line) <= 80 ? [line] : Wrapped.Of(line, 80)).Prepend(title.ToUpperInvariant()).Prepend("");
 
-    private static string Source(StandbySource? source) => source switch
+    private static string Source(StandbySource? source) => (source?.Kind, source?.Arrangement) switch
     {
-        null => "no stated source",
-        { Kind: SourceKind.Generator, Arrangement: SourceArrangement.InPhase } => "a 120 V generator on both legs, in phase",
-        { Kind: SourceKind.Generator } => "a generator",
-        { Arrangement: SourceArrangement.Split } => "two stacked 120 V inverters, each leg on its own",
-        { Arrangement: SourceArrangement.InPhase } => "one 120 V inverter on both legs, in phase",
-        _ => "one inverter",
+        (null, _) or (_, null) => "no stated source",
+        (SourceKind.Generator, SourceArrangement.InPhase) => "a 120 V generator on both legs, in phase",
+        (SourceKind.Generator, SourceArrangement.Split or SourceArrangement.OneUnit) => "a generator",
+        (SourceKind.Inverters, SourceArrangement.Split) => "two stacked 120 V inverters, each leg on its own",
+        (SourceKind.Inverters, SourceArrangement.InPhase) => "one 120 V inverter on both legs, in phase",
+        (SourceKind.Inverters, SourceArrangement.OneUnit) => "one inverter",
+        (SourceKind.Generator or SourceKind.Inverters, var arrangement) => throw Unnamed.Of(arrangement),
+        var (kind, _) => throw Unnamed.Of(kind),
     };
 }

@@ -118,23 +118,14 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
         }
 
         json.WriteStartObject("neutral");
-        json.WriteString("bonds", verdict.Bonds.ToString().ToLowerInvariant());
+        json.WriteString("bonds", verdict.Bonds.Word);
         if (verdict.IsSeparatelyDerived is { } derived) json.WriteBoolean("separately_derived", derived);
         else json.WriteNull("separately_derived");
-        json.WriteString("standing", StandingOf(verdict.Standing));
+        json.WriteString("standing", verdict.Standing.Word);
         json.WriteBoolean("standing_inferred", verdict.IsInferred);
         json.WriteString("sign", verdict.Sign);
         json.WriteEndObject();
     }
-
-    private static string? StandingOf(SourceStanding standing) => standing switch
-    {
-        SourceStanding.SharesTheNeutral => "shares-the-neutral",
-        SourceStanding.Separate => "separate",
-        SourceStanding.OnlySystem => "only-system",
-        SourceStanding.OutletsOnly => "outlets-only",
-        _ => null,
-    };
 
     private void Write(string name, decimal? value)
     {

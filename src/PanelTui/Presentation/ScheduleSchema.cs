@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using PanelTui.Documents.Reading.Fields;
+using PanelTui.Engine;
 
 namespace PanelTui.Presentation;
 
@@ -53,9 +54,11 @@ internal static class ScheduleSchema
             case FieldShape.List:
                 WriteList(json, field);
                 break;
-            default:
+            case FieldShape.Value:
                 WriteValue(json, field);
                 break;
+            default:
+                throw Unnamed.Of(field.Shape);
         }
 
         json.WriteEndObject();

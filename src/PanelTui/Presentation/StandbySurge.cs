@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -18,7 +19,8 @@ internal sealed record StandbySurge(StandbySource? Source, PanelSystem System)
                 SurgeWorth.NotStated => $"No surge is stated: {Otherwise}",
                 SurgeWorth.WithoutTime => $"A surge without its time (surge_time) is worth nothing: {Otherwise}",
                 SurgeWorth.TooShort => $"A surge of {Source!.SurgeTime} is over before a motor runs (0.3 to 1 s) and not counted: {Otherwise}",
-                _ => $"Surge for {Source!.SurgeTime}: {Parts(surge)}.",
+                SurgeWorth.Counted => $"Surge for {Source!.SurgeTime}: {Parts(surge)}.",
+                _ => throw Unnamed.Of(surge.Worth),
             };
         }
     }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -81,9 +82,12 @@ internal static class StartRows
         ? "; see in its settings that the load management staggers them"
         : "";
 
-    private static string When(Schedule schedule) => schedule.Transfer?.Kind == TransferKind.Automatic
-        ? "as automatic equipment closes"
-        : "as when the source comes on with everything on";
+    private static string When(Schedule schedule) => schedule.Transfer?.Kind switch
+    {
+        TransferKind.Automatic => "as automatic equipment closes",
+        TransferKind.Manual or TransferKind.Interlock or null => "as when the source comes on with everything on",
+        var kind => throw Unnamed.Of(kind),
+    };
 
     private static IEnumerable<string> InStages(StartTable table)
     {

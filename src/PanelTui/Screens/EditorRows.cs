@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PanelTui.Commands;
 using PanelTui.Documents;
+using PanelTui.Engine.Rules;
 using PanelTui.Pages;
 using PanelTui.Presentation;
 
@@ -112,7 +113,7 @@ internal static class EditorRows
         if (session.Message.Length > 0) return Lines(session.Message, columns, Tone.Plain);
         var here = session.Here?.Spaces.ToList();
         return session.Assessment.Findings.FirstOrDefault(finding => here is not null && finding.Spaces.Any(here.Contains)) is { } finding
-            ? Lines($"{Words.Mark(finding.Severity)} {finding.Message}", columns, Tone.Warning)
+            ? Lines($"{finding.Severity.Mark} {finding.Message}", columns, Tone.Warning)
             : [];
     }
 

@@ -3,6 +3,7 @@ using System.Drawing;
 using System.Text;
 using PanelTui.Commands;
 using PanelTui.Editing;
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Pages;
 using PanelTui.Presentation;
@@ -66,7 +67,9 @@ internal sealed class EditorScreen : Runnable, IEditor
     {
         EditorMode.Face when Session.Hand is not null => EditorMode.Hand,
         EditorMode.Face when Page is not null => EditorMode.Page,
-        _ => _mode,
+        EditorMode.None or EditorMode.Face or EditorMode.Hand or EditorMode.Form or EditorMode.Leaving
+            or EditorMode.Page => _mode,
+        _ => throw Unnamed.Of(_mode),
     };
 
     public Page? Page => _pages.Top;

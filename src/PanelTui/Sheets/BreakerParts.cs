@@ -30,7 +30,7 @@ internal static class BreakerParts
         : [];
 
     private static string Named(Breaker breaker) =>
-        $"{breaker.Poles}-pole {breaker.Rating}, {(PanelWords.Of(breaker.Protection) is { Length: > 0 } more ? more : "standard")}";
+        $"{breaker.Poles}-pole {breaker.Rating}, {(breaker.Protection.Mark is { Length: > 0 } more ? more : "standard")}";
 
     private static string Tandem(IGrouping<int, Circuit> pair) =>
         $"tandem, {string.Join(" and ", pair.OrderBy(circuit => circuit.Space).Select(circuit => $"{circuit.Breaker.Rating}"))}"

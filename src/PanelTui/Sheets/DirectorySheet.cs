@@ -50,7 +50,7 @@ internal static class DirectorySheet
         if (schedule.Source is { } source)
         {
             var where = source.Location.Length == 0 ? "" : $", {source.Location}";
-            var through = schedule.Transfer is { } transfer ? $", through {PanelWords.Of(transfer.Kind)}" : "";
+            var through = schedule.Transfer is { } transfer ? $", through {transfer.Kind.Title}" : "";
             yield return ("And from", $"{PanelWords.Of(source)}{where}{through}");
         }
 
@@ -119,7 +119,7 @@ internal static class DirectorySheet
         new Cell(PlainNumber(circuit.Breaker.Rating.Value), true),
         Cell.Of(circuit.Breaker.Poles),
         "",
-        PanelWords.Of(circuit.Breaker.Protection),
+        circuit.Breaker.Protection.Mark,
         PanelWords.Date(circuit.Verified),
     ];
 
@@ -132,7 +132,7 @@ internal static class DirectorySheet
         cell.Circuit is { } on ? new Cell(PlainNumber(on.Breaker.Rating.Value), true) : "",
         cell.Circuit is { } with ? Cell.Of(with.Breaker.Poles) : "",
         cell.Circuit is null ? "" : Cell.Of(cell.Pole + 1),
-        cell.Circuit is { } watched ? PanelWords.Of(watched.Breaker.Protection) : "",
+        cell.Circuit is { } watched ? watched.Breaker.Protection.Mark : "",
         PanelWords.Date(cell.Circuit?.Verified),
     ];
 

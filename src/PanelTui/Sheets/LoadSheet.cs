@@ -5,6 +5,7 @@ using PanelTui.Engine.Demand;
 using PanelTui.Engine.Derivations;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
+using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
 namespace PanelTui.Sheets;
@@ -108,9 +109,9 @@ internal sealed class LoadSheet(Assessment assessment)
     {
         yield return new Block.Heading($"Findings: {FindingCount.Of(assessment)}");
         foreach (var finding in assessment.Findings)
-            yield return new Block.Paragraph($"{Words.Of(finding.Severity)}: {finding.Message} {finding.Mend} [{finding.Rule}] ({finding.Cite})");
+            yield return new Block.Paragraph($"{finding.Severity.Word}: {finding.Message} {finding.Mend} [{finding.Rule}] ({finding.Cite})");
         foreach (var (finding, because) in assessment.Accepted)
-            yield return new Block.Paragraph($"Accepted {Words.Of(finding.Severity)}: {finding.Message} [{finding.Rule}] ({finding.Cite}). Reason: {because}");
+            yield return new Block.Paragraph($"Accepted {finding.Severity.Word}: {finding.Message} [{finding.Rule}] ({finding.Cite}). Reason: {because}");
     }
 
     private string Edition() =>

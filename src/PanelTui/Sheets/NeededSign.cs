@@ -71,7 +71,6 @@ internal sealed record NeededSign(string Where, string Text, CodeSection Section
 
     private static string Named(StandbySource source)
     {
-        var kind = source.Kind == SourceKind.Generator ? "GENERATOR" : "INVERTERS WITH BATTERIES";
-        return $"{kind}, {PanelWords.Or(source.Location, $"AT {PanelWords.ToFillIn}")}";
+        return $"{source.Kind.Sign}, {PanelWords.Or(source.Location, $"AT {PanelWords.ToFillIn}")}";
     }
 }

@@ -16,15 +16,7 @@ internal static class PanelWords
 
     /// <summary>`20 A 2P GFCI`.</summary>
     public static string Of(Breaker breaker) =>
-        $"{breaker.Rating}{(breaker.Poles > 1 ? $" {breaker.Poles}P" : "")}{(Of(breaker.Protection) is { Length: > 0 } more ? $" {more}" : "")}";
-
-    public static string Of(Protection protection) => protection switch
-    {
-        Protection.Gfci => "GFCI",
-        Protection.Afci => "AFCI",
-        Protection.DualFunction => "AFCI+GFCI",
-        _ => "",
-    };
+        $"{breaker.Rating}{(breaker.Poles > 1 ? $" {breaker.Poles}P" : "")}{(breaker.Protection.Mark is { Length: > 0 } more ? $" {more}" : "")}";
 
     /// <summary>What a circuit is for, as its directory entry reads.</summary>
     public static string Purpose(Circuit circuit) => (circuit.Name, circuit.IsSpare) switch
@@ -35,24 +27,16 @@ internal static class PanelWords
         (var name, _) => name,
     };
 
-    public static string Of(TransferKind kind) => kind switch
-    {
-        TransferKind.Automatic => "automatic transfer switch",
-        TransferKind.Interlock => "interlock",
-        _ => "manual transfer switch",
-    };
-
     /// <summary>`Generator, 7200 W in all`.</summary>
     public static string Of(StandbySource source)
     {
-        var kind = source.Kind == SourceKind.Generator ? "Generator" : "Inverters";
         var power = (source.Continuous, source.ContinuousPerLeg) switch
         {
             ({ } all, _) => $", {all} in all",
             (_, { } leg) => $", {leg} a leg",
             _ => "",
         };
-        return kind + power;
+        return source.Kind.Title + power;
     }
 
     public static string Or(string text, string otherwise) => text.Length == 0 ? otherwise : text;

@@ -16,7 +16,7 @@ internal static class SupplyParts
 
     private static IEnumerable<Part> Transfer(TransferEquipment? transfer) => transfer is null ? [] :
     [
-        new Part("transfer", $"{PanelWords.Of(transfer.Kind)}, {PanelWords.Stated(transfer.Rating)}", 1, Remark: Neutral(transfer.SwitchesNeutral)),
+        new Part("transfer", $"{transfer.Kind.Title}, {PanelWords.Stated(transfer.Rating)}", 1, Remark: Neutral(transfer.SwitchesNeutral)),
     ];
 
     private static string Neutral(bool? switched) => switched switch

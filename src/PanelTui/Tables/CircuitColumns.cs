@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PanelTui.Documents.Intents;
+using PanelTui.Engine;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
@@ -52,14 +53,15 @@ internal static class CircuitColumns
     private static string FindingsOf(CircuitRow row) => string.Join(' ', row.Findings
         .GroupBy(finding => finding.Severity)
         .OrderByDescending(group => WeightOf(group.First()))
-        .Select(group => $"{(group.Count() > 1 ? Whole(group.Count()) : "")}{Words.Mark(group.Key)}"));
+        .Select(group => $"{(group.Count() > 1 ? Whole(group.Count()) : "")}{group.Key.Mark}"));
 
     /// <summary>One error weighs more than all the warnings that a circuit may have.</summary>
     private static decimal WeightOf(Finding finding) => finding.Severity switch
     {
         Severity.Error => 10_000,
         Severity.Warning => 100,
-        _ => 1,
+        Severity.Note => 1,
+        _ => throw Unnamed.Of(finding.Severity),
     };
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 namespace PanelTui.Terminal;
 
 /// <summary>How the full screen came to its end; handed over once, before the terminal is touched.</summary>
@@ -17,7 +18,8 @@ public sealed class Ending(EndingCause cause, int signal = 0, Exception? fault =
     {
         EndingCause.Quit => 0,
         EndingCause.Crash => fault is null ? 70 : LastResort.CodeOf(fault),
-        _ => 128 + signal,
+        EndingCause.Hangup or EndingCause.Signal => 128 + signal,
+        _ => throw Unnamed.Of(cause),
     };
 
     /// <summary>A sentence for the user, printed once the terminal is given back: where the work was kept.</summary>

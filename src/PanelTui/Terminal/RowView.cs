@@ -14,15 +14,6 @@ public abstract class RowView : View
             SetNeedsDraw(new Rectangle(0, row, Viewport.Width, 1));
     }
 
-    /// <summary>Asks for a run of rows to be painted anew.</summary>
-    public void TouchRows(int first, int last)
-    {
-        var top = Math.Max(0, first);
-        var bottom = Math.Min(last, Viewport.Height - 1);
-        if (top <= bottom)
-            SetNeedsDraw(new Rectangle(0, top, Viewport.Width, bottom - top + 1));
-    }
-
     /// <summary>Paints a row from its first column to its last: nothing has been cleared before.</summary>
     /// <param name="row">The row, counted from the top of the view.</param>
     /// <param name="width">The columns to fill.</param>

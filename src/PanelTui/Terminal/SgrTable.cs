@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PanelTui.Engine;
 using Terminal.Gui.Drawing;
 using Attribute = Terminal.Gui.Drawing.Attribute;
 
@@ -46,13 +47,20 @@ internal sealed class SgrTable(ColourDepth depth)
     /// <param name="ground">30 for the letters, 40 for what lies behind them.</param>
     private string Colour(Color colour, int ground)
     {
-        if (depth == ColourDepth.None || colour.A == 0)
+        if (colour.A == 0)
             return "";
         var nearest = (int)colour.GetAnsiColorCode() - 30 + ground;
-        if (depth == ColourDepth.Sixteen || new Color(colour.GetClosestNamedColor16()) == colour)
-            return string.Create(CultureInfo.InvariantCulture, $";{nearest}");
-        return depth == ColourDepth.Cube
-            ? string.Create(CultureInfo.InvariantCulture, $";{ground + 8};5;{ColourCube.Nearest(colour.R, colour.G, colour.B)}")
-            : string.Create(CultureInfo.InvariantCulture, $";{ground + 8};2;{colour.R};{colour.G};{colour.B}");
+        var isNamed = new Color(colour.GetClosestNamedColor16()) == colour;
+        return depth switch
+        {
+            ColourDepth.None => "",
+            ColourDepth.Sixteen => Code($";{nearest}"),
+            ColourDepth.Cube or ColourDepth.Full when isNamed => Code($";{nearest}"),
+            ColourDepth.Cube => Code($";{ground + 8};5;{ColourCube.Nearest(colour.R, colour.G, colour.B)}"),
+            ColourDepth.Full => Code($";{ground + 8};2;{colour.R};{colour.G};{colour.B}"),
+            _ => throw Unnamed.Of(depth),
+        };
     }
+
+    private static string Code(FormattableString code) => code.ToString(CultureInfo.InvariantCulture);
 }

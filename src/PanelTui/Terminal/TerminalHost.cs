@@ -50,11 +50,4 @@ public static class TerminalHost
         output.Write(app.Driver.GetOutputBuffer());
         output.Flush();
     }
-
-    /// <summary>Asks the terminal for the mouse, or leaves the mouse to the terminal, so that it selects text.</summary>
-    public static void SetMouse(IApplication app, bool on)
-    {
-        ArgumentNullException.ThrowIfNull(app);
-        (app.Driver?.GetOutput() as DiffOutput)?.Send(on ? TerminalModes.MouseOn : TerminalModes.MouseOff);
-    }
 }

@@ -8,8 +8,6 @@ internal static class TerminalModes
     /// <summary>Clicks, drags and the wheel, with coordinates as digits; not every movement of the mouse.</summary>
     public const string MouseOn = "\e[?1002h\e[?1006h";
 
-    public const string MouseOff = "\e[?1002l\e[?1006l";
-
     /// <summary>Alternate screen, cleared; digits on the keypad; pasted text marked as such; no cursor.</summary>
     private const string Enter = "\e[?1049h\e>\e[?1l\e[?2004h\e[?25l";
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Drawing;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using PanelTui.Terminal;
 using Terminal.Gui.Input;
@@ -87,7 +88,8 @@ internal sealed class RunsView : RowView
         Tone.LegA => Look.Leg('A'),
         Tone.LegB => Look.Leg('B'),
         Tone.LegC => Look.Leg('C'),
-        _ => Look.Plain,
+        Tone.Plain => Look.Plain,
+        _ => throw Unnamed.Of(tone),
     };
 
     protected override bool OnMouseEvent(Mouse mouse)

@@ -7,7 +7,7 @@ namespace PanelTui.Documents.Tests.Checklist;
 
 /// <summary>
 /// One edit on one file, written in a line: `set /a x`, `set-text /a x`, `add / key x`, `add-first / key x`, `add / key x after a`,
-/// `clear /a`, `insert /l 0 x`, `drop /l 0`, `move /l 0 2`, `read /a`, `open`, `keep`. It works from bytes to bytes, as a file on the disk.
+/// `clear /a`, `insert /l 0 x`, `drop /l 0`, `read /a`, `open`, `keep`. It works from bytes to bytes, as a file on the disk.
 /// </summary>
 internal static class Trial
 {
@@ -53,7 +53,6 @@ internal static class Trial
         "clear" => YamlEditor.RemoveEntry(tree, path),
         "insert" => YamlEditor.InsertItem(tree, path, Number(words[2]), Item(words[3])),
         "drop" => YamlEditor.RemoveItem(tree, path, Number(words[2])),
-        "move" => YamlEditor.MoveItem(tree, path, Number(words[2]), Number(words[3])),
         var other => throw new ArgumentException(other),
     };
 

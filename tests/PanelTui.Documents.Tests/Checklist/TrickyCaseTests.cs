@@ -37,14 +37,14 @@ public class TrickyCaseTests
     [
         "indented", "not indented", "wide -", "- alone with map below", "- - a", "comments above first", "comments above any", "comments deeper below",
         "comments at column 0", "comments apart by a blank line", "insert into [] with comment", "insert into empty value", "remove only one",
-        "move first and last", "move adjacent", "move with blank separators", "move last without newline", "flow on one line",
+        "flow on one line",
         "flow on several lines with comments", "list at the end followed by comments",
     ];
 
     private static readonly string[] References =
     [
         "anchor on scalar", "anchor on map", "anchor on list", "anchor on empty", "alias as value", "alias as key", "alias as item", "<< with one",
-        "<< with several", "move across its anchor", "remove anchor in use", "set anchored value", "alias cycle",
+        "<< with several", "remove anchor in use", "set anchored value", "alias cycle",
     ];
 
     private static readonly string[] Document =
@@ -66,7 +66,7 @@ public class TrickyCaseTests
     [Fact]
     public void No_item_of_the_checklist_is_missed()
     {
-        (Bytes.Length, Scalars.Length, Maps.Length, Lists.Length, References.Length, Document.Length).ShouldBe((11, 40, 16, 20, 13, 8));
+        (Bytes.Length, Scalars.Length, Maps.Length, Lists.Length, References.Length, Document.Length).ShouldBe((11, 40, 16, 16, 12, 8));
         All.ShouldBeUnique();
         Rows.Select(row => row.Item).Distinct().ShouldBe(All, ignoreOrder: true);
     }
@@ -80,7 +80,7 @@ public class TrickyCaseTests
         public static readonly (string, string, string, string)[] Rows =
         [
             ("BOM kept", $"{Bom}a: 1\n", "set /a 2", $"{Bom}a: 2\n"),
-            ("BOM kept", $"{Bom}- a\n- b\n", "move / 0 1", $"{Bom}- b\n- a\n"),
+            ("BOM kept", $"{Bom}- a\n- b\n", "drop / 0", $"{Bom}- b\n"),
             ("BOM in the middle", $"a: {Bom}1\n", "open", "1:4: the character U+FEFF (byte order mark inside the text) is not allowed in a schedule"),
             ("CRLF", "a: 1\r\nb: 2\r\n", "set /a 3", "a: 3\r\nb: 2\r\n"),
             ("CRLF", "a: 1\r\n", "add / b x", "a: 1\r\nb: x\r\n"),
@@ -93,7 +93,6 @@ public class TrickyCaseTests
             ("no final newline", "a: 1\nb: 2", "clear /b", "a: 1"),
             ("no final newline", "- a\n- b", "insert / 2 x", "- a\n- b\n- x"),
             ("no final newline", "- a\n- b", "drop / 1", "- a"),
-            ("no final newline", "- a\n- b", "move / 0 1", "- b\n- a"),
             ("blank last lines", "a: 1\n\n  \n", "set /a 2", "a: 2\n\n  \n"),
             ("blank last lines", "a: 1\n\n  \n", "add / b x", "a: 1\nb: x\n\n  \n"),
             ("trailing blanks", "a: 1  \nb: 2\t\n", "set /b 3", "a: 1  \nb: 3\t\n"),

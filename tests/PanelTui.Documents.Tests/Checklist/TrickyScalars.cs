@@ -39,7 +39,7 @@ internal static class TrickyScalars
         ("block text at the end without newline", "a: |\n  one", "read /a", "one"),
         ("block text at the end without newline", "a: |\n  one", "set /a 2", "a: 2"),
         ("# not a comment", "a: |\n  # not a comment\nb: 1\n", "read /a", "# not a comment\n"),
-        ("# not a comment", "l:\n  - |\n    # not a comment\n  - b\n", "move /l 1 0", "l:\n  - b\n  - |\n    # not a comment\n"),
+        ("# not a comment", "l:\n  - |\n    # not a comment\n  - b\n", "drop /l 1", "l:\n  - |\n    # not a comment\n"),
         ("value with #", "a: x\n", "set-text /a 4 #10", "a: \"4 #10\"\n"),
         ("value with : ", "a: x\n", "set-text /a b: c", "a: \"b: c\"\n"),
         ("leading -", "a: x\n", "set-text /a - b", "a: \"- b\"\n"),

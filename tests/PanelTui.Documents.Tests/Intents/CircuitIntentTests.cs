@@ -10,7 +10,7 @@ public class CircuitIntentTests
     [Fact]
     public void A_move_changes_the_space_alone()
     {
-        var move = MoveCircuit.In(Shed.Snapshot, 0, new SpaceNumber(5));
+        var move = MoveCircuits.In(Shed.Snapshot, [new Hop(0, new SpaceNumber(5))]);
         move.Change.ShouldNotBeNull().Title.ShouldBe("Move Sorting lights from 1 to 5");
         Shed.Difference(move).ShouldBe("-     space: 1\n+     space: 5");
     }
@@ -18,7 +18,7 @@ public class CircuitIntentTests
     [Fact]
     public void A_swap_gives_each_the_others_space()
     {
-        var after = SwapCircuits.In(Shed.Snapshot, 0, 1).After.ShouldNotBeNull().Schedule.ShouldNotBeNull();
+        var after = MoveCircuits.In(Shed.Snapshot, [new Hop(0, new SpaceNumber(6)), new Hop(1, new SpaceNumber(1))]).After.ShouldNotBeNull().Schedule.ShouldNotBeNull();
         after.Circuits.Select(circuit => $"{circuit.Name} {circuit.Space}")
             .ShouldBe(["Sorting lights 6", "Well pump 1"]);
     }
@@ -41,7 +41,7 @@ public class CircuitIntentTests
     [Fact]
     public void A_new_circuit_comes_last_where_the_file_has_no_order_of_spaces()
     {
-        var mixed = MoveCircuit.In(Shed.Snapshot, 0, new SpaceNumber(9)).After.ShouldNotBeNull();
+        var mixed = MoveCircuits.In(Shed.Snapshot, [new Hop(0, new SpaceNumber(9))]).After.ShouldNotBeNull();
         AddCircuit.In(mixed, NewCircuit.Of(new(3), "20 A")).After.ShouldNotBeNull().Schedule.ShouldNotBeNull()
             .Circuits.Select(circuit => $"{circuit.Space}").ShouldBe(["9", "6", "3"]);
     }
@@ -108,7 +108,7 @@ public class CircuitIntentTests
 
     [Fact]
     public void A_load_takes_the_value_that_is_typed() =>
-        Shed.Difference(SetLoadField.In(Shed.Snapshot, 1, 0, "start", "code G"))
+        Shed.Difference(SetField.In(Shed.Snapshot, Places.Load(1, 0).Then("start"), "code G"))
             .ShouldBe("-       - {kind: motor, rating: 1 hp}\n+       - {kind: motor, rating: 1 hp, start: code G}");
 
     [Fact]
@@ -123,7 +123,7 @@ public class CircuitIntentTests
     public void A_file_with_errors_can_be_edited_as_long_as_no_error_is_added()
     {
         var broken = Schedules.Snapshot(Shed.Text.Replace("breaker: 15 A", "breaker: 15", StringComparison.Ordinal));
-        MoveCircuit.In(broken, 1, new SpaceNumber(8)).IsPossible.ShouldBeTrue();
+        MoveCircuits.In(broken, [new Hop(1, new SpaceNumber(8))]).IsPossible.ShouldBeTrue();
         SetField.In(broken, Places.Circuit(0).Then("breaker"), "15 A").After.ShouldNotBeNull()
             .HasErrors.ShouldBeFalse();
         SetField.In(broken, Places.Circuit(1).Then("id"), "lights").IsPossible.ShouldBeFalse();
@@ -131,6 +131,6 @@ public class CircuitIntentTests
 
     [Fact]
     public void A_file_that_is_no_YAML_is_not_edited() =>
-        MoveCircuit.In(Schedules.Snapshot("circuits: {"), 0, new SpaceNumber(1)).Refusal
+        MoveCircuits.In(Schedules.Snapshot("circuits: {"), [new Hop(0, new SpaceNumber(1))]).Refusal
             .ShouldBe("the file cannot be read as YAML; mend that first");
 }

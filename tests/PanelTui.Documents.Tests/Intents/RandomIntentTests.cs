@@ -39,8 +39,8 @@ public class RandomIntentTests
         {
             0 => AddCircuit.In(snapshot, NewCircuit.Of(Space(dice), "20 A", dice.Any(["Bench", "Fan: north", "no"]))),
             1 => RemoveCircuit.In(snapshot, circuit),
-            2 => MoveCircuit.In(snapshot, circuit, Space(dice)),
-            3 => SwapCircuits.In(snapshot, circuit, dice.Next(6)),
+            2 => MoveCircuits.In(snapshot, [new Hop(circuit, Space(dice))]),
+            3 => MoveCircuits.In(snapshot, [new Hop(circuit, Space(dice)), new Hop(dice.Next(6), Space(dice))]),
             4 => AddLoad.In(snapshot, circuit, NewLoad.Of(dice.Any(["motor", "receptacle"]), dice.Any(["1 hp", ""]))),
             5 => RemoveLoad.In(snapshot, circuit, dice.Next(2)),
             6 => AddScenario.In(snapshot, dice.Any(["Night", "Dawn", "Storm"])),

@@ -110,7 +110,7 @@ public class ScheduleReaderTests
     public void A_fact_that_is_not_written_leads_to_what_is_next_above_it()
     {
         var snapshot = Schedules.Snapshot($"{Header}  - {{space: 1, breaker: 20 A}}\n");
-        snapshot.Places.SpanOf(YamlPath.Of("circuits", 0, "wire")).ShouldBe(snapshot.Places.SpanOfCircuit(0));
+        snapshot.Places.SpanOf(YamlPath.Of("circuits", 0, "wire")).ShouldBe(snapshot.Places.SpanOf(YamlPath.Of("circuits", 0)));
     }
 
     [Fact]

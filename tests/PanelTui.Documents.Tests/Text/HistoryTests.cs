@@ -19,7 +19,7 @@ public class HistoryTests
         var back = Walk(versions.Count - 1, history.Undo, history);
         var forth = Walk(versions.Count - 1, history.Redo, history);
         return back.SequenceEqual(Enumerable.Reverse(versions).Skip(1)) && forth.SequenceEqual(versions.Skip(1))
-            && !history.CanRedo && history.CanUndo;
+            && history.RedoTitle is null && history.UndoTitle is not null;
     });
 
     [Theory]
@@ -72,7 +72,7 @@ public class HistoryTests
         history.Undo();
         history.Make(Append("a"));
         history.IsSaved.ShouldBeFalse();
-        history.CanRedo.ShouldBeFalse();
+        history.RedoTitle.ShouldBeNull();
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public class HistoryTests
     {
         var history = new History("a");
         history.Make(new("nothing", [new(new(0, 1), "a")]));
-        history.CanUndo.ShouldBeFalse();
+        history.UndoTitle.ShouldBeNull();
         history.Undo().ShouldBeNull();
         history.Redo().ShouldBeNull();
     }

@@ -21,9 +21,6 @@ internal static class Edited
     public static string RemoveItem(string text, string path, int index) =>
         By(text, tree => YamlEditor.RemoveItem(tree, Trees.Path(path), index));
 
-    public static string Move(string text, string path, int from, int to) =>
-        By(text, tree => YamlEditor.MoveItem(tree, Trees.Path(path), from, to));
-
     public static string By(string text, Func<YamlTree, TextChange> edit)
     {
         var change = edit(Trees.Of(text));

@@ -17,7 +17,7 @@ public class EditsTests
         history.UndoTitle.ShouldBe("swap");
         history.Undo();
         history.Text.ShouldBe(Text);
-        history.CanUndo.ShouldBeFalse();
+        history.UndoTitle.ShouldBeNull();
     }
 
     [Fact]

@@ -71,43 +71,6 @@ public class ItemTests
     public void The_only_item_leaves_empty_brackets(string text, string expected) => Edited.RemoveItem(text, "/l", 0).ShouldBe(expected);
 
     [Theory]
-    [InlineData("- a\n- b\n- c\n", 0, 2, "- b\n- c\n- a\n")]
-    [InlineData("- a\n- b\n- c\n", 2, 0, "- c\n- a\n- b\n")]
-    [InlineData("- a\n- b\n", 0, 1, "- b\n- a\n")]
-    [InlineData("- a\n- b", 1, 0, "- b\n- a")]
-    [InlineData("- a\r\n- b\r\n", 1, 0, "- b\r\n- a\r\n")]
-    [InlineData("- a\n\n- b\n\n- c\n", 0, 2, "- b\n\n- c\n\n- a\n")]
-    [InlineData("- a\n\n- b\n\n- c\n", 2, 0, "- c\n\n- a\n\n- b\n")]
-    [InlineData("- a\n\n- b\n\n- c\n", 0, 1, "- b\n\n- a\n\n- c\n")]
-    [InlineData("- a # 1\n  # deeper\n# of b\n- b # 2\n# end\n", 1, 0, "# of b\n- b # 2\n- a # 1\n  # deeper\n# end\n")]
-    [InlineData("- a: 1\n  b: 2\n- c\n", 0, 1, "- c\n- a: 1\n  b: 2\n")]
-    [InlineData("[a, b, c] # c\n", 0, 2, "[b, c, a] # c\n")]
-    [InlineData("[a , 'b',\n c] # c\n", 2, 0, "[c , a,\n 'b'] # c\n")]
-    [InlineData("[\n  a, # 1\n  b # 2\n]\n", 0, 1, "[\n  b, # 1\n  a # 2\n]\n")]
-    [InlineData("- a\n- b\n", 1, 1, "- a\n- b\n")]
-    public void An_item_moves_with_what_belongs_to_it(string text, int from, int to, string expected) =>
-        Edited.Move(text, "/", from, to).ShouldBe(expected);
-
-    [Theory]
-    [InlineData("l:\n  # of the list\n  - a\n  - b\n", "l:\n  # of the list\n  - b\n  - a\n")]
-    [InlineData("l:\n\n  # of a\n  - a\n  - b\n", "l:\n\n  - b\n  # of a\n  - a\n")]
-    [InlineData("l: &x\n- a\n- b\nm: *x\n", "l: &x\n- b\n- a\nm: *x\n")]
-    public void A_comment_right_below_the_key_belongs_to_the_list(string text, string expected) =>
-        Edited.Move(text, "/l", 1, 0).ShouldBe(expected);
-
-    [Fact]
-    public void An_item_does_not_move_above_the_value_it_repeats() =>
-        Edited.Refusal(() => Edited.Move("- &x a\n- *x\n", "/", 1, 0)).ShouldContain("*x repeats a value marked &x");
-
-    [Fact]
-    public void An_item_does_not_move_so_that_a_name_means_another_value() =>
-        Edited.Refusal(() => Edited.Move("- &x a\n- *x\n- &x b\n", "/", 1, 2)).ShouldBe("the file would not read back as intended, so nothing was changed");
-
-    [Fact]
-    public void An_item_that_shares_its_line_stays() =>
-        Edited.Refusal(() => Edited.Move("- - a\n  - b\n", "/0", 0, 1)).ShouldBe("the item shares its line with the list around it; put it on a line of its own first");
-
-    [Theory]
     [InlineData("l: 1\n", "/l is not a list")]
     [InlineData("l: [1]\n", "there is no /l/5 in the file")]
     public void What_is_no_item_is_told(string text, string expected) =>

@@ -22,7 +22,7 @@ public class YamlPathTests
     {
         var tree = Trees.Of(Text);
         foreach (var node in tree.Root!.DescendantsAndSelf().Where(node => node.Parent?.Pairs.Any(pair => pair.Key == node) != true).AtLeastOne())
-            YamlPath.To(node).Find(tree).ShouldBeSameAs(node);
+            Trees.PathTo(node).Find(tree).ShouldBeSameAs(node);
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Demand;
+using PanelTui.Engine.Loads;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 
@@ -70,6 +72,20 @@ public class DemandNeutralTests
         demand.WhyNeutral().Steps[^1].Value.ShouldBe(neutral);
         demand.WhyNeutral().Steps[^1].Cite.ToString().ShouldBe("NEC 2023 220.61(B)(2)");
     }
+
+    /// <summary>220.61(C)(2), seen with B29: the line of the worksheet that a nonlinear load is counted in changes nothing.</summary>
+    [Fact]
+    public void Nonlinear_load_stays_unreduced_when_two_categories_are_counted_as_one()
+    {
+        var loads = OnEachLeg(PanelSystem.Wye, Sketch.Of(1000.VA), Sketch.Of(600.VA) with { Nonlinear = true })
+            .Assessed().Connected.Loads.ToLookup(load => load.Load.Nonlinear);
+        var both = Category([.. loads[false]]).With(Category([.. loads[true]]));
+        both.Nonlinear.ToNeutral.Values.ShouldBe([600.VA, 600.VA, 600.VA]);
+        both.Connected.ToNeutral.Values.ShouldBe([1600.VA, 1600.VA, 1600.VA]);
+    }
+
+    private static DemandCategory Category(PlacedLoad[] loads) =>
+        DemandCategory.Of("", PanelSystem.Wye, loads, Citation.Schedule);
 
     private static Schedule OnEachLeg(PanelSystem system, params Load[] loads) =>
         Sketch.Of(system, [.. system.Legs.Select(leg => Sketch.OnePole((2 * (int)leg) + 1, loads))]);

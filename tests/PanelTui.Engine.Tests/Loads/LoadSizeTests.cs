@@ -80,6 +80,14 @@ public class LoadSizeTests
     public void What_is_alike_counts_as_often_as_it_is_there() =>
         Size(Sketch.OnePole(1, Sketch.Of(100.VA) with { Count = 6 })).ShouldBe(600.VA);
 
+    /// <summary>A rating with a few noughts too many is cut down, and a rule says so; the largest that fits is not.</summary>
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(0, true)]
+    public void A_load_is_at_its_bound_only_from_the_bound_on(int below, bool isAtBound) =>
+        LoadSize.Of(Sketch.Of(LoadSize.Most - new VoltAmperes(below)), Sketch.OnePole(1), PanelSystem.SplitPhase)
+            .IsAtBound.ShouldBe(isAtBound);
+
     [Fact]
     public void A_step_names_circuit_rating_place_and_section()
     {

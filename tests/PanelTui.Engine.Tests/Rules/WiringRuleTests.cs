@@ -16,6 +16,18 @@ public class WiringRuleTests
             "shared-neutral-on-one-leg",
             "Circuit 1 at space 1 and Circuit 5 at space 5 share a neutral and sit on leg A: the neutral can carry 15 A + 15 A = 30 A.");
 
+    /// <summary>One name more takes no more room than "1 more".</summary>
+    [Theory]
+    [InlineData(4, "Circuit 3 at space 3, Circuit 5 at space 5, Circuit 7 at space 7 and Circuit 9 at space 9")]
+    [InlineData(5, "Circuit 3 at space 3, Circuit 5 at space 5, Circuit 7 at space 7 and 2 more")]
+    public void Circuits_without_a_wire_are_named_up_to_four(int count, string named)
+    {
+        var wired = Sketch.OnePole(1, Sketch.Of(10.A)) with { Wire = new Conductor(ConductorSize.Awg(12), ConductorMetal.Copper) };
+        var bare = Enumerable.Range(1, count).Select(number => Sketch.OnePole(1 + (2 * number), Sketch.Of(10.A)));
+        Judge.Findings(Sketch.Of([wired, .. bare]), "conductor-not-stated").ShouldHaveSingleItem()
+            .Message.ShouldStartWith($"{count} of {count + 1} circuits have no wire written down: {named}.");
+    }
+
     [Theory]
     [InlineData(1, 3)]
     [InlineData(2, 4)]

@@ -1,3 +1,4 @@
+using PanelTui.Engine.Codes;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Sizing;
@@ -19,6 +20,17 @@ public class BranchSizingTests
         ((double)sized.Load.Device.Value).ShouldBe(needed, 1e-9);
         sized.StandardBreaker.ShouldBe(breaker.A);
     }
+
+    /// <summary>
+    /// 240.6(A): standard ratings begin at 15 A. In 2023 they begin at 10 A, for lighting on 14 AWG copper-clad aluminum
+    /// alone: from memory.
+    /// </summary>
+    [Theory]
+    [InlineData(CodeEdition.Nec2017)]
+    [InlineData(CodeEdition.Nec2020)]
+    [InlineData(CodeEdition.Nec2023)]
+    public void No_breaker_below_15_A_is_proposed_for_a_small_load(CodeEdition edition) =>
+        Sketch.Of(Sketch.OnePole(1, Sketch.Of(5.A))).In(edition).Assessed().Branches.Single().StandardBreaker.ShouldBe(15.A);
 
     /// <summary>422.13: 5500 W at 240 V take 22.92 A, with a quarter more 28.65 A, 30 A. Seen in a trade forum thread.</summary>
     [Theory]

@@ -85,20 +85,10 @@ public class SourceChainTests
         (capacity.Basis, capacity.Needed[Leg.A]).ShouldBe((basis, watts.W));
     }
 
-    [Theory]
-    [InlineData(1000, true)]
-    [InlineData(999, false)]
-    public void The_source_is_held_against_it_on_each_leg(int perLeg, bool ok)
-    {
-        var cabin = Cabin(TransferKind.Manual, managed: false);
-        Chain(cabin with { Source = cabin.Source! with { ContinuousPerLeg = perLeg.W } }).Capacity!.Ok.ShouldBe(ok);
-    }
-
     [Fact]
-    public void Without_a_stated_power_or_a_scenario_there_is_nothing_to_judge()
+    public void Without_a_scenario_nothing_says_what_the_source_has_to_carry()
     {
         var cabin = Cabin(TransferKind.Manual, managed: false);
-        Chain(cabin).Capacity!.Ok.ShouldBeNull();
         Chain(cabin with { Scenarios = [] }).Capacity.ShouldBeNull();
         Chain(cabin with { Source = null }).Capacity.ShouldBeNull();
     }

@@ -27,7 +27,7 @@ public class VoltageDropTests
     {
         var load = Sketch.Of(8160.W) with { PowerFactor = new PowerFactor(0.85m) };
         var drop = Drop(PanelSystem.SplitPhase, 6, 150, Sketch.TwoPole(1, load));
-        ((double)(drop.Legs[Leg.A].Lost + drop.Legs[Leg.B].Lost).Value).ShouldBe(5.28, 5.28 * 0.01);
+        ((double)(drop.Legs[Leg.A].Lost.Value + drop.Legs[Leg.B].Lost.Value)).ShouldBe(5.28, 5.28 * 0.01);
         ((double)drop.Worst.Value).ShouldBe(2.2, 2.2 * 0.01);
     }
 

@@ -33,8 +33,6 @@ internal sealed class Notebook : Runnable
             App!.AddTimeout(TimeSpan.FromMilliseconds(1), _page.Fill);
         else if (key == Key.F8)
             new Thread(() => throw new InvalidOperationException("a fault in the background")).Start();
-        else if (key == Key.F6)
-            TerminalHost.SetMouse(App!, on: false);
         else if (key == Key.F7)
             App!.Clipboard!.TrySetClipboardData("copied");
         else if (key == Key.F9)

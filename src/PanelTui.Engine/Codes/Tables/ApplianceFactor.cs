@@ -19,5 +19,10 @@ public static class ApplianceFactor
     public static readonly Watts LeastPower = 500.W;
 
     /// <summary>Whether an edition asks for a least size.</summary>
-    public static bool HasLeastSize(CodeEdition edition) => edition != CodeEdition.Nec2017;
+    public static bool HasLeastSize(CodeEdition edition) => edition switch
+    {
+        CodeEdition.Nec2017 => false,
+        CodeEdition.Nec2020 or CodeEdition.Nec2023 => true,
+        _ => throw Unnamed.Of(edition),
+    };
 }

@@ -53,7 +53,8 @@ public static class ConductorAmpacity
     {
         ConductorMetal.Copper => Copper,
         ConductorMetal.Aluminum => Aluminum,
-        _ => CopperClad,
+        ConductorMetal.CopperCladAluminum => CopperClad,
+        _ => throw Unnamed.Of(metal),
     };
 
     private static readonly ImmutableArray<Conductor> Copper = Listed(ConductorMetal.Copper);
@@ -72,5 +73,10 @@ public static class ConductorAmpacity
     }
 
     private static ImmutableArray<int> Under(AmpacityRow row, ConductorMetal metal) =>
-        metal == ConductorMetal.Copper ? row.Copper : row.Aluminum;
+        metal switch
+        {
+            ConductorMetal.Copper => row.Copper,
+            ConductorMetal.Aluminum or ConductorMetal.CopperCladAluminum => row.Aluminum,
+            _ => throw Unnamed.Of(metal),
+        };
 }

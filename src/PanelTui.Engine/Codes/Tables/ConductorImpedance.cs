@@ -50,8 +50,9 @@ public static class ConductorImpedance
         {
             (ConductorMetal.Copper, false) => row.CopperPvc,
             (ConductorMetal.Copper, true) => row.CopperSteel,
-            (_, false) => row.AluminumPvc,
-            _ => row.AluminumSteel,
+            (ConductorMetal.Aluminum or ConductorMetal.CopperCladAluminum, false) => row.AluminumPvc,
+            (ConductorMetal.Aluminum or ConductorMetal.CopperCladAluminum, true) => row.AluminumSteel,
+            _ => throw Unnamed.Of(conductor.Metal),
         } is { } ohms
             ? new OhmsPerKilofoot(ohms)
             : null;

@@ -41,7 +41,12 @@ public static class ConductorResistance
 
     /// <summary>Nothing for a size that is not here. Copper-clad aluminum counts as aluminum, which has a little more.</summary>
     public static OhmsPerKilofoot? Find(Conductor conductor) => RowOf(conductor.Size) is { } row
-        ? new OhmsPerKilofoot(conductor.Metal == ConductorMetal.Copper ? row.Copper : row.Aluminum)
+        ? new OhmsPerKilofoot(conductor.Metal switch
+        {
+            ConductorMetal.Copper => row.Copper,
+            ConductorMetal.Aluminum or ConductorMetal.CopperCladAluminum => row.Aluminum,
+            _ => throw Unnamed.Of(conductor.Metal),
+        })
         : null;
 
     /// <summary>In circular mils; nothing for a size that is not here.</summary>

@@ -81,11 +81,14 @@ public static class CookingFactors
 
     public static CodeSection SectionFor(CookingColumn column, long appliances) => column switch
     {
-        CookingColumn.A when SeenA.Contains(appliances) => Seen,
-        CookingColumn.B when SeenB.Contains(appliances) => Seen,
-        CookingColumn.C when SeenC.Contains(appliances) => Seen,
-        _ => Remembered,
+        CookingColumn.A => SeenOr(SeenA.Contains(appliances)),
+        CookingColumn.B => SeenOr(SeenB.Contains(appliances)),
+        CookingColumn.C => SeenOr(SeenC.Contains(appliances)),
+        CookingColumn.BelowTable or CookingColumn.BeyondTable => Remembered,
+        _ => throw Unnamed.Of(column),
     };
+
+    private static CodeSection SeenOr(bool seen) => seen ? Seen : Remembered;
 
     private static (int A, int B, int C) Row(long appliances) => Rows[Math.Clamp((int)appliances, 1, Rows.Length) - 1];
 }

@@ -38,7 +38,12 @@ public static class GroundingConductor
         foreach (var row in Rows)
         {
             if (device <= row.UpTo)
-                return new Conductor(metal == ConductorMetal.Copper ? row.Copper : row.Aluminum, metal);
+                return new Conductor(metal switch
+        {
+            ConductorMetal.Copper => row.Copper,
+            ConductorMetal.Aluminum or ConductorMetal.CopperCladAluminum => row.Aluminum,
+            _ => throw Unnamed.Of(metal),
+        }, metal);
         }
         return null;
     }

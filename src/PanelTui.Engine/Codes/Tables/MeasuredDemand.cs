@@ -11,6 +11,4 @@ public static class MeasuredDemand
 
     /// <summary>Where there is no record of a year, in 15-minute steps on the busier leg.</summary>
     public const int LeastDays = 30;
-
-    public const int Year = 365;
 }

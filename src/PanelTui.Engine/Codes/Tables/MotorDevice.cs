@@ -17,9 +17,6 @@ public static class MotorDevice
 {
     public static readonly CodeSection Section = Nec.Section("Table 430.52");
 
-    /// <summary>What goes where the motor will not start on less.</summary>
-    public static readonly CodeSection MostSection = Nec.Section("430.52(C)(1)");
-
     /// <summary>In the printed order of the columns.</summary>
     public static readonly ImmutableArray<(MotorDeviceKind Kind, Percent Share)> Columns =
     [

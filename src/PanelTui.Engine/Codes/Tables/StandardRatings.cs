@@ -21,7 +21,12 @@ public static class StandardRatings
 
     /// <summary>In the printed order, smallest first.</summary>
     public static ImmutableArray<Amperes> In(CodeEdition edition) =>
-        edition == CodeEdition.Nec2023 ? Since2023 : Since2017;
+        edition switch
+        {
+            CodeEdition.Nec2017 or CodeEdition.Nec2020 => Since2017,
+            CodeEdition.Nec2023 => Since2023,
+            _ => throw Unnamed.Of(edition),
+        };
 
     public static bool Has(Amperes rating, CodeEdition edition) => In(edition).Contains(rating);
 

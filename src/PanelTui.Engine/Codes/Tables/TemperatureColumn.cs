@@ -19,7 +19,8 @@ public static class TemperatureColumns
         {
             TemperatureColumn.At60 => 60.DegC,
             TemperatureColumn.At75 => 75.DegC,
-            _ => 90.DegC,
+            TemperatureColumn.At90 => 90.DegC,
+            _ => throw Unnamed.Of(column),
         };
     }
 

@@ -17,5 +17,10 @@ public static class VehicleCharging
     public static VoltAmperes Each(VoltAmperes nameplate, CodeEdition edition) =>
         HasFloor(edition) ? VoltAmperes.Max(nameplate, Floor) : nameplate;
 
-    private static bool HasFloor(CodeEdition edition) => edition == CodeEdition.Nec2023;
+    private static bool HasFloor(CodeEdition edition) => edition switch
+    {
+        CodeEdition.Nec2017 or CodeEdition.Nec2020 => false,
+        CodeEdition.Nec2023 => true,
+        _ => throw Unnamed.Of(edition),
+    };
 }

@@ -28,11 +28,18 @@ internal sealed class Alternatives
 
     private VoltAmperes Extra(Leg leg, ImmutableArray<PlacedLoad> running)
     {
-        if (_counted.Edition == CodeEdition.Nec2017)
+        if (!CountsTheLargestMotor(_counted.Edition))
             return VoltAmperes.Zero;
         var above = LargestMotor(leg, running) - LargestMotor(leg, _beside);
         return VoltAmperes.Max(above, VoltAmperes.Zero) * DemandResult.Extra;
     }
+
+    private static bool CountsTheLargestMotor(CodeEdition edition) => edition switch
+    {
+        CodeEdition.Nec2017 => false,
+        CodeEdition.Nec2020 or CodeEdition.Nec2023 => true,
+        _ => throw Unnamed.Of(edition),
+    };
 
     private static VoltAmperes On(Leg leg, ImmutableArray<PlacedLoad> loads) =>
         loads.Aggregate(VoltAmperes.Zero, (sum, load) => sum + load.Legs.VoltAmperesOn(leg));

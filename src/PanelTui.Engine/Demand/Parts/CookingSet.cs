@@ -18,7 +18,8 @@ internal sealed record CookingSet(CookingColumn Column, ImmutableArray<Appliance
         CookingColumn.C => null,
         CookingColumn.A => CookingFactors.A(Count),
         CookingColumn.B => CookingFactors.B(Count),
-        _ => Percent.Whole,
+        CookingColumn.BelowTable or CookingColumn.BeyondTable => Percent.Whole,
+        _ => throw Unnamed.Of(Column),
     };
 
     public VoltAmperes Demand => Factor is { } factor
@@ -45,7 +46,10 @@ internal sealed record CookingSet(CookingColumn Column, ImmutableArray<Appliance
         CookingColumn.BeyondTable => "Cooking above 27 kW",
         CookingColumn.C when Increase > Percent.Zero =>
             $"Cooking, column C for {Count}, {CookingFactors.C(Count)} + {Increase}",
-        _ => $"Cooking, column {Column} for {Count}",
+        CookingColumn.A => $"Cooking, column A for {Count}",
+        CookingColumn.B => $"Cooking, column B for {Count}",
+        CookingColumn.C => $"Cooking, column C for {Count}",
+        _ => throw Unnamed.Of(Column),
     };
 
     public Citation CiteIn(CodeEdition edition) => CookingFactors.SectionFor(Column, Count).In(edition);

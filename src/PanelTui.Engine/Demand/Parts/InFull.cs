@@ -21,34 +21,16 @@ internal static class InFull
         let loads = counted.Kinds(kind)
         where loads.Length > 0
         let cite = SectionFor(kind).In(counted.Edition)
-        select DemandLine.Of(DemandCategory.Of(Label(kind), counted.System, loads, cite), Percent.Whole);
+        select DemandLine.Of(DemandCategory.Of(kind.Category, counted.System, loads, cite), Percent.Whole);
 
     private static CodeSection SectionFor(LoadKind kind) => kind switch
     {
         LoadKind.Lighting => Lighting,
         LoadKind.SpaceHeat => SpaceHeat,
         LoadKind.Motor or LoadKind.Cooling or LoadKind.HeatPump => Motors,
-        _ => Appliances,
-    };
-
-    private static string Label(LoadKind kind) => kind switch
-    {
-        LoadKind.Lighting => "Lighting",
-        LoadKind.Receptacle => "Receptacles",
-        LoadKind.SmallAppliance => "Small-appliance circuits",
-        LoadKind.Laundry => "Laundry circuits",
-        LoadKind.Range => "Ranges",
-        LoadKind.WallOven => "Wall ovens",
-        LoadKind.Cooktop => "Cooktops",
-        LoadKind.Dryer => "Dryers",
-        LoadKind.Appliance => "Appliances",
-        LoadKind.WaterHeater => "Water heaters",
-        LoadKind.SpaceHeat => "Space heating",
-        LoadKind.Cooling => "Cooling",
-        LoadKind.HeatPump => "Heat pumps",
-        LoadKind.Motor => "Motors",
-        LoadKind.Ev => "Vehicle charging",
-        LoadKind.Kitchen => "Kitchen equipment",
-        _ => "Other loads",
+        LoadKind.Receptacle or LoadKind.SmallAppliance or LoadKind.Laundry or LoadKind.Range
+            or LoadKind.WallOven or LoadKind.Cooktop or LoadKind.Dryer or LoadKind.Appliance
+            or LoadKind.WaterHeater or LoadKind.Ev or LoadKind.Kitchen or LoadKind.Other => Appliances,
+        _ => throw Unnamed.Of(kind),
     };
 }

@@ -29,9 +29,12 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
     {
         if (circuit.IsSpare || circuit.Places.IsEmpty)
             return null;
-        var (rows, section) = code.Occupancy == Occupancy.Dwelling
-            ? (GroundFaultPlaces.OfDwellings, GroundFaultPlaces.Dwelling)
-            : (GroundFaultPlaces.OfOthers, GroundFaultPlaces.OtherThanDwelling);
+        var (rows, section) = code.Occupancy switch
+        {
+            Occupancy.Dwelling => (GroundFaultPlaces.OfDwellings, GroundFaultPlaces.Dwelling),
+            Occupancy.NonDwelling => (GroundFaultPlaces.OfOthers, GroundFaultPlaces.OtherThanDwelling),
+            _ => throw Unnamed.Of(code.Occupancy),
+        };
         ImmutableArray<string> places =
         [
             .. from row in rows
@@ -52,8 +55,11 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
         return (code.Occupancy, code.Edition) switch
         {
             (Occupancy.NonDwelling, _) => rating <= MostInOthers(poles) && Has(circuit, AllPlugs),
-            (_, Nec2017) => poles == 1 && rating <= GroundFaultPlaces.MostInDwellings2017 && Has(circuit, SmallPlugs),
-            _ => Has(circuit, AllPlugs),
+            (Occupancy.Dwelling, Nec2017) =>
+                poles == 1 && rating <= GroundFaultPlaces.MostInDwellings2017 && Has(circuit, SmallPlugs),
+            (Occupancy.Dwelling, Nec2020 or Nec2023) => Has(circuit, AllPlugs),
+            (Occupancy.Dwelling, _) => throw Unnamed.Of(code.Edition),
+            _ => throw Unnamed.Of(code.Occupancy),
         };
     }
 
@@ -70,7 +76,15 @@ internal sealed record GroundFaultNeed(ImmutableArray<string> Places, Citation C
         && !circuit.Loads.Any(load => load.Kind is LoadKind.Receptacle or LoadKind.SmallAppliance);
 
     private static bool IsWiredInOutdoors(Circuit circuit, CodeBasis code) =>
-        code.Occupancy == Occupancy.Dwelling && code.Edition >= Nec2020 && circuit.Places.Contains(Outdoors)
+        code.Occupancy == Occupancy.Dwelling && circuit.Places.Contains(Outdoors)
         && circuit.Breaker.Rating <= GroundFaultPlaces.MostOutdoors
-        && circuit.Loads.Any(load => WiredIn.Contains(load.Kind) || (code.Edition == Nec2020 && Climate.Contains(load.Kind)));
+        && circuit.Loads.Any(load => WiredInAsOf(code.Edition).Contains(load.Kind));
+
+    private static ImmutableArray<LoadKind> WiredInAsOf(CodeEdition edition) => edition switch
+    {
+        Nec2017 => [],
+        Nec2020 => [.. WiredIn, .. Climate],
+        Nec2023 => WiredIn,
+        _ => throw Unnamed.Of(edition),
+    };
 }

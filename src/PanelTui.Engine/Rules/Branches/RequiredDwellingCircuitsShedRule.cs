@@ -44,6 +44,9 @@ public sealed class RequiredDwellingCircuitsShedRule : CodeRule
     {
         LoadKind.SmallAppliance or LoadKind.Laundry => true,
         LoadKind.Receptacle => circuit.Places.Contains("bathroom") || circuit.Places.Contains("garage"),
-        _ => false,
+        LoadKind.Lighting or LoadKind.Range or LoadKind.WallOven or LoadKind.Cooktop or LoadKind.Dryer
+            or LoadKind.Appliance or LoadKind.WaterHeater or LoadKind.SpaceHeat or LoadKind.Cooling
+            or LoadKind.HeatPump or LoadKind.Motor or LoadKind.Ev or LoadKind.Kitchen or LoadKind.Other => false,
+        _ => throw Unnamed.Of(load.Kind),
     });
 }

@@ -1,5 +1,6 @@
 using PanelTui.Engine.Codes;
 using PanelTui.Engine.Demand;
+using PanelTui.Engine.Panels;
 
 namespace PanelTui.Engine.Rules.Feeders;
 

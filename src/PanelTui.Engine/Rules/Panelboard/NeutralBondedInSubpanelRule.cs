@@ -29,11 +29,14 @@ public sealed class NeutralBondedInSubpanelRule : CodeRule
         {
             yield return Found(
                 context,
-                NeutralVerdict.Of(context.Schedule) is { Standing: SourceStanding.OnlySystem, Bonds: NeutralBonds.Twice }
+                IsASecondBond(context)
                     ? "The neutral is bonded to ground in this panel, and at the source, too."
                     : "The neutral is bonded to ground in this panel, which a feeder supplies.");
         }
     }
+
+    private static bool IsASecondBond(RuleContext context) =>
+        NeutralVerdict.Of(context.Schedule) is { Standing: SourceStanding.OnlySystem, Bonds: NeutralBonds.Twice };
 
     private static bool IsTheOneBond(RuleContext context) =>
         NeutralVerdict.Of(context.Schedule) is { Standing: SourceStanding.OnlySystem, Bonds: NeutralBonds.Once };

@@ -19,7 +19,7 @@ public sealed class HoursToReserveRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        var shortest = context.Scenarios.Where(run => run.ToReserve is not null).MinBy(run => run.ToReserve);
+        var shortest = context.Scenarios.Where(run => run.ToReserve is not null).MinBy(run => run.ToReserve!.Value.Value);
         if (shortest is { ToReserve: { } hours } && context.Schedule.Source?.Battery is { } battery)
         {
             yield return Found(

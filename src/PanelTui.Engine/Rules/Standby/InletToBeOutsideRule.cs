@@ -30,8 +30,15 @@ public sealed class InletToBeOutsideRule : CodeRule
 
     public override IEnumerable<Finding> Check(RuleContext context)
     {
-        if (context is { Edition: CodeEdition.Nec2023, Schedule.Source: { Kind: SourceKind.Generator, Outlet: { } outlet } source }
+        if (IsIn(context.Edition) && context is { Schedule.Source: { Kind: SourceKind.Generator, Outlet: { } outlet } source }
             && !(source.Continuous > MostPortable))
             yield return Found(context, $"A portable generator plugs in at a {outlet} inlet, which is to be outside the building.");
     }
+
+    private static bool IsIn(CodeEdition edition) => edition switch
+    {
+        CodeEdition.Nec2017 or CodeEdition.Nec2020 => false,
+        CodeEdition.Nec2023 => true,
+        _ => throw Unnamed.Of(edition),
+    };
 }

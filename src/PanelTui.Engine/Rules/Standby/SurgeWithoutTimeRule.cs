@@ -22,6 +22,7 @@ public sealed class SurgeWithoutTimeRule : CodeRule
             SurgeWorth.WithoutTime => [Found(context, "A surge is stated without its time; a start above continuous power is not to be told.")],
             SurgeWorth.TooShort => [Found(
                 context, $"The surge lasts {context.Schedule.Source!.SurgeTime}; a start above continuous power is not to be told.")],
-            _ => [],
+            SurgeWorth.NotStated or SurgeWorth.Counted => [],
+            var worth => throw Unnamed.Of(worth),
         };
 }

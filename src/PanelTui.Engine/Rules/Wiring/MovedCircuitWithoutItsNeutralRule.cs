@@ -28,11 +28,7 @@ public sealed class MovedCircuitWithoutItsNeutralRule : CodeRule
 
     private static string Old(Circuit circuit) => circuit.MovedFrom is { Length: > 0 } panel ? panel : "its old panel";
 
-    private static string Trips(Circuit circuit) => circuit.Breaker.Protection switch
-    {
-        Protection.Standard => "",
-        Protection.Gfci => "; its GFCI breaker trips at once",
-        Protection.Afci => "; its AFCI breaker trips at once",
-        _ => "; its dual-function breaker trips at once",
-    };
+    private static string Trips(Circuit circuit) => circuit.Breaker.Protection.Mark.Length == 0
+        ? ""
+        : $"; its {circuit.Breaker.Protection.Title} trips at once";
 }

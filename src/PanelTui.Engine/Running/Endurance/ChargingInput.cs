@@ -38,8 +38,6 @@ public sealed record ChargingInput
 
     public Watts Passed => Poles.Aggregate(Watts.Zero, (sum, pole) => sum + pole.Passed);
 
-    public Watts Missed => Poles.Aggregate(Watts.Zero, (sum, pole) => sum + pole.Missed);
-
     /// <summary>What charging asks of each pole.</summary>
     public Watts AskedOfEach => Asked / Poles.Length;
 

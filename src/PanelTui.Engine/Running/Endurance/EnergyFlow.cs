@@ -36,9 +36,6 @@ public sealed record EnergyFlow
 
     public WattHours Served => Wanted - Missed;
 
-    /// <summary>What came in less what went out: nothing, but for the last digits of a decimal.</summary>
-    public WattHours Unaccounted => Sun + Supplied - Served - Spilled - Idle - Lost - Stored;
-
     public static EnergyFlow operator +(EnergyFlow left, EnergyFlow right) => new()
     {
         Wanted = left.Wanted + right.Wanted,

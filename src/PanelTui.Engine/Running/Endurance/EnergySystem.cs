@@ -59,8 +59,10 @@ public sealed record EnergySystem
         {
             (null, _) => alone,
             ({ From: ChargingFrom.Solar } sun, _) => alone with { SolarLimit = Math.Clamp(sun.Power.Value, 0, Most) },
-            (_, false) => alone,
-            ({ } charging, true) => alone.Charged(charging, ChargingInput.Of(source, charging, loads, system)),
+            ({ From: ChargingFrom.Grid or ChargingFrom.Generator }, false) => alone,
+            ({ From: ChargingFrom.Grid or ChargingFrom.Generator } charging, true) =>
+                alone.Charged(charging, ChargingInput.Of(source, charging, loads, system)),
+            ({ } charging, _) => throw Unnamed.Of(charging.From),
         };
     }
 

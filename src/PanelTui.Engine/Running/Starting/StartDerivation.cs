@@ -39,7 +39,11 @@ public static class StartDerivation
             yield return new($"All legs: {MayWords(worst)}", all.Value, "VA", Citation.Schedule);
     }
 
-    private static string MayWords(StartMoment moment) => moment.Surge.Worth == SurgeWorth.Counted
-        ? "surge of the source"
-        : "continuous power; no surge that counts is stated";
+    private static string MayWords(StartMoment moment) => moment.Surge.Worth switch
+    {
+        SurgeWorth.Counted => "surge of the source",
+        SurgeWorth.NotStated or SurgeWorth.WithoutTime or SurgeWorth.TooShort =>
+            "continuous power; no surge that counts is stated",
+        var worth => throw Unnamed.Of(worth),
+    };
 }

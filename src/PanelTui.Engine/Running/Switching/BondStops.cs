@@ -20,14 +20,23 @@ internal static class BondStops
 
     private static IEnumerable<string> Sentences(NeutralVerdict verdict, string not)
     {
-        if (verdict.Bonds == NeutralBonds.Twice)
-            yield return $"STOP, {not}: by this schedule the neutral is bonded {verdict.BondWords} on standby. Neutral current then flows on grounding conductors and metal parts. {Who}";
-        if (verdict.Bonds == NeutralBonds.Nowhere)
-            yield return $"STOP, {not}: by this schedule the neutral is bonded nowhere on standby. No breaker then clears a fault from hot to case, and the case stays live. {Who}";
-        if (verdict is { IsPanelBondTooMany: true, Bonds: not NeutralBonds.Twice })
-            yield return $"STOP, {not}: the neutral is bonded in this panel, which a feeder supplies. Beside the bond at the service, neutral current flows on grounding conductors. {Who}";
-        if (verdict is { Bonds: NeutralBonds.Unknown, IsFloatingForCords: false })
-            yield return $"Not settled: this schedule does not tell where the neutral is bonded on standby{Missing(verdict)}. Find out before the first transfer. {Who}";
+        switch (verdict.Bonds)
+        {
+            case NeutralBonds.Twice:
+                yield return $"STOP, {not}: by this schedule the neutral is bonded {verdict.BondWords} on standby. Neutral current then flows on grounding conductors and metal parts. {Who}";
+                break;
+            case NeutralBonds.Nowhere:
+                yield return $"STOP, {not}: by this schedule the neutral is bonded nowhere on standby. No breaker then clears a fault from hot to case, and the case stays live. {Who}";
+                break;
+            case NeutralBonds.Once or NeutralBonds.Unknown:
+                if (verdict.IsPanelBondTooMany)
+                    yield return $"STOP, {not}: the neutral is bonded in this panel, which a feeder supplies. Beside the bond at the service, neutral current flows on grounding conductors. {Who}";
+                if (verdict is { Bonds: NeutralBonds.Unknown, IsFloatingForCords: false })
+                    yield return $"Not settled: this schedule does not tell where the neutral is bonded on standby{Missing(verdict)}. Find out before the first transfer. {Who}";
+                break;
+            default:
+                throw Unnamed.Of(verdict.Bonds);
+        }
     }
 
     private static string Missing(NeutralVerdict verdict) => verdict.Missing is [] ? "" : $" ({string.Join(" and ", verdict.Missing)} not written down)";

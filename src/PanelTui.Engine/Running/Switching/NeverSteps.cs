@@ -14,9 +14,10 @@ internal static class NeverSteps
             TransferKind.Interlock => "Never defeat, remove or force the interlock.",
             TransferKind.Automatic => "Never work on the panel because it is dark: automatic equipment may close at any moment.",
             TransferKind.Manual => "Never leave the handle between its positions, and never switch it under load where its label forbids that.",
-            _ when facts.IsAlone =>
+            null when facts.IsAlone =>
                 "Never bring a second supply to this panel without transfer equipment between the two.",
-            _ => "Never connect the source while no transfer equipment is written down for this panel: find out first what keeps the supplies apart.",
+            null => "Never connect the source while no transfer equipment is written down for this panel: find out first what keeps the supplies apart.",
+            var kind => throw Unnamed.Of(kind),
         };
         if (facts.IsGenerator) yield return "Never run a generator indoors, in a garage or near a window: its exhaust kills. Never fill a hot one.";
     }

@@ -96,7 +96,7 @@ internal sealed record SwitchingFacts
             IsPair = source is { Arrangement: SourceArrangement.Split },
             HasOneLeg = schedule.Panel.System.Legs.Length == 1,
             Neutral = NeutralVerdict.Of(schedule),
-            Charging = source?.Charging is { From: ChargingFrom.Grid } charging ? $"from {charging.StartsAt} to {charging.StopsAt}" : null,
+            Charging = source?.Charging is { } charging ? FromTheGrid(charging) : null,
             HasSolar = source is { Solar: not null },
             Outlet = source?.Outlet is { } outlet ? outlet + (source.Ocpd is { } device ? $", behind a breaker of {device}" : "") : null,
             LeaveOff = schedule.Transfer is { Kind: TransferKind.Automatic } && tooLarge.Length > 0
@@ -135,6 +135,13 @@ internal sealed record SwitchingFacts
         return not.ToImmutable();
     }
 
+    private static string? FromTheGrid(Charging charging) => charging.From switch
+    {
+        ChargingFrom.Grid => $"from {charging.StartsAt} to {charging.StopsAt}",
+        ChargingFrom.Generator or ChargingFrom.Solar => null,
+        _ => throw Unnamed.Of(charging.From),
+    };
+
     private static bool HasMotor(Circuit circuit, ScenarioRun run) =>
         run.Starts.Moments.Any(moment => moment.Starting[0].Circuit.Ordinal == circuit.Ordinal);
 
@@ -158,6 +165,7 @@ internal sealed record SwitchingFacts
     {
         (1, _) => "",
         (_, SourceArrangement.InPhase) => " on both legs together",
-        _ => " on a leg",
+        (_, SourceArrangement.Split or SourceArrangement.OneUnit or null) => " on a leg",
+        var (_, arrangement) => throw Unnamed.Of(arrangement),
     };
 }

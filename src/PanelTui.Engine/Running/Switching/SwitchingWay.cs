@@ -26,7 +26,8 @@ internal abstract class SwitchingWay
         TransferKind.Interlock => new InterlockWay(facts),
         TransferKind.Manual => new ManualWay(facts),
         TransferKind.Automatic => new AutomaticWay(facts),
-        _ when facts.IsAlone => new AloneWay(facts),
-        _ => new UnknownWay(),
+        null when facts.IsAlone => new AloneWay(facts),
+        null => new UnknownWay(),
+        var kind => throw Unnamed.Of(kind),
     };
 }

@@ -1,3 +1,4 @@
+using PanelTui.Engine;
 using PanelTui.Engine.Panels;
 using PanelTui.Engine.Quantities;
 using PanelTui.Engine.Running;
@@ -32,7 +33,8 @@ internal static class SupplyWords
     {
         SourceNeutral.Bonded => "source: neutral bonded",
         SourceNeutral.Floating => "source: neutral floating",
-        _ => "source: bond not stated",
+        null => "source: bond not stated",
+        var neutral => throw Unnamed.Of(neutral),
     };
 
     public static string AtPanel(Schedule schedule) => schedule.Panel.NeutralBonded switch
@@ -48,7 +50,7 @@ internal static class SupplyWords
     {
         foreach (var part in PanelWords.Of(source).Split(", ", 2)) yield return part;
         if (source.Solar is { Peak: { } peak }) yield return $"solar {peak} peak";
-        if (source.Charging is { } charging) yield return $"charged from {charging.From.ToString().ToLowerInvariant()}, {charging.Power}";
+        if (source.Charging is { } charging) yield return $"charged from {charging.From.Word}, {charging.Power}";
         if (source.Location.Length > 0) yield return source.Location;
     }
 
@@ -68,7 +70,7 @@ internal static class SupplyWords
             yield break;
         }
 
-        yield return $"{PanelWords.Of(transfer.Kind)}, {PanelWords.Stated(transfer.Rating)}";
+        yield return $"{transfer.Kind.Title}, {PanelWords.Stated(transfer.Rating)}";
         yield return transfer.SwitchesNeutral switch { true => "neutral switched", false => "neutral solid", null => "neutral: not stated" };
         if (transfer.IntegralOcpd) yield return "overcurrent protection of its own";
         if (transfer.LoadManagement) yield return "with load management";

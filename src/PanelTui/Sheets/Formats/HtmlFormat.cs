@@ -1,4 +1,5 @@
 using System.Text;
+using PanelTui.Engine;
 
 namespace PanelTui.Sheets.Formats;
 
@@ -56,6 +57,7 @@ internal static class HtmlFormat
     {
         Align.Right => " class=\"right\"",
         Align.Middle => " class=\"middle\"",
-        _ => "",
+        Align.Left => "",
+        _ => throw Unnamed.Of(column.Align),
     };
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 
 namespace PanelTui.Sheets.Formats;
@@ -51,9 +52,17 @@ internal static class MarkdownFormat
     private static IEnumerable<string> Lines(Table table) =>
     [
         Row(table.Columns.Select(column => column.Title)),
-        $"| {string.Join(" | ", table.Columns.Select(column => column.Align switch { Align.Right => "---:", Align.Middle => ":---:", _ => "---" }))} |",
+        $"| {string.Join(" | ", table.Columns.Select(column => Rule(column.Align)))} |",
         .. table.Rows.Select(row => Row(row.Select(cell => cell.Text))),
     ];
+
+    private static string Rule(Align align) => align switch
+    {
+        Align.Right => "---:",
+        Align.Middle => ":---:",
+        Align.Left => "---",
+        _ => throw Unnamed.Of(align),
+    };
 
     private static string Row(IEnumerable<string> cells) => $"| {string.Join(" | ", cells.Select(Escaped))} |";
 }

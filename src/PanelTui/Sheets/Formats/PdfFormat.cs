@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using PanelTui.Sheets.Layout;
 using PdfSharp.Drawing;
@@ -38,7 +40,7 @@ internal static class PdfFormat
     {
         switch (mark)
         {
-            case Mark.Stroke { Fill: Shade.None } stroke:
+            case Mark.Stroke stroke when stroke.Fill == Shade.None:
                 graphics.DrawLines(PenOf(stroke), Points(stroke));
                 break;
             case Mark.Stroke stroke:
@@ -52,6 +54,8 @@ internal static class PdfFormat
             case Mark.Letters letters:
                 Draw(graphics, letters);
                 break;
+            default:
+                throw new UnreachableException($"A {mark.GetType().Name} is not drawn.");
         }
     }
 
@@ -59,7 +63,7 @@ internal static class PdfFormat
     {
         var text = Typeface.Settable(letters.Text);
         var width = Typeface.Width(text, letters.Size, letters.Bold);
-        var x = letters.Align switch { Align.Right => letters.At.X - width, Align.Middle => letters.At.X - (width / 2), _ => letters.At.X };
+        var x = letters.Align switch { Align.Right => letters.At.X - width, Align.Middle => letters.At.X - (width / 2), Align.Left => letters.At.X, _ => throw Unnamed.Of(letters.Align) };
         graphics.DrawString(text, SheetFonts.Of(letters.Size, letters.Bold), XBrushes.Black, new XPoint(x, letters.At.Y));
     }
 
@@ -77,6 +81,8 @@ internal static class PdfFormat
         Shade.Paper => XBrushes.White,
         Shade.Light => XBrushes.Gainsboro,
         Shade.Middle => XBrushes.DarkGray,
-        _ => XBrushes.Black,
+        Shade.Ink => XBrushes.Black,
+        Shade.None => throw new ArgumentException("A shape without a fill has no brush."),
+        _ => throw Unnamed.Of(shade),
     };
 }

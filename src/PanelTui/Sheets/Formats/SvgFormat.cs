@@ -1,4 +1,5 @@
 using System.Text;
+using PanelTui.Engine;
 using PanelTui.Sheets.Layout;
 
 namespace PanelTui.Sheets.Formats;
@@ -59,7 +60,13 @@ internal static class SvgFormat
     /// <summary>With its length, so that another font than ours runs into nothing.</summary>
     private static string Of(Mark.Letters letters)
     {
-        var anchor = letters.Align switch { Align.Right => " text-anchor=\"end\"", Align.Middle => " text-anchor=\"middle\"", _ => "" };
+        var anchor = letters.Align switch
+        {
+            Align.Right => " text-anchor=\"end\"",
+            Align.Middle => " text-anchor=\"middle\"",
+            Align.Left => "",
+            _ => throw Unnamed.Of(letters.Align),
+        };
         var length = Typeface.Width(letters.Text, letters.Size, letters.Bold);
         return $"<text{Pair("x", letters.At.X)}{Pair("y", letters.At.Y)}{Pair("font-size", letters.Size)}{anchor}"
             + $"{(letters.Bold ? " font-weight=\"bold\"" : "")}{Pair("textLength", length)} lengthAdjust=\"spacingAndGlyphs\">"
@@ -76,6 +83,7 @@ internal static class SvgFormat
         Shade.Light => "#ddd",
         Shade.Middle => "#999",
         Shade.Ink => "#000",
-        _ => "none",
+        Shade.None => "none",
+        _ => throw Unnamed.Of(shade),
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine;
 using PanelTui.Presentation;
 using PanelTui.Sheets.Layout;
 
@@ -73,7 +74,7 @@ internal sealed class TextFormat(int columns)
     private static string Aligned(string text, Align align, int width)
     {
         var blanks = Math.Max(0, width - DisplayText.Width(text));
-        var before = align switch { Align.Right => blanks, Align.Middle => blanks / 2, _ => 0 };
+        var before = align switch { Align.Right => blanks, Align.Middle => blanks / 2, Align.Left => 0, _ => throw Unnamed.Of(align) };
         return new string(' ', before) + text + new string(' ', blanks - before);
     }
 }

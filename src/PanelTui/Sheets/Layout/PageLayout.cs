@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Diagnostics;
 
 namespace PanelTui.Sheets.Layout;
 
@@ -59,6 +60,8 @@ internal sealed class PageLayout
             case Block.Signatures signatures:
                 Signatures(signatures);
                 break;
+            default:
+                throw new UnreachableException($"A {block.GetType().Name} is not laid out.");
         }
     }
 

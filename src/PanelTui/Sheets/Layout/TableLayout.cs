@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PanelTui.Engine;
 
 namespace PanelTui.Sheets.Layout;
 
@@ -70,7 +71,13 @@ internal sealed class TableLayout
     private void Cell(List<string> lines, double left, int at, bool bold)
     {
         var align = _table.Columns[at].Align;
-        var x = align switch { Align.Right => left + _widths[at], Align.Middle => left + (_widths[at] / 2), _ => left };
+        var x = align switch
+        {
+            Align.Right => left + _widths[at],
+            Align.Middle => left + (_widths[at] / 2),
+            Align.Left => left,
+            _ => throw Unnamed.Of(align),
+        };
         for (var line = 0; line < lines.Count; line++)
         {
             if (lines[line].Length == 0) continue;

@@ -39,12 +39,10 @@ internal static partial class EditLaws
     private static string? LinesStay(RandomEdit edit, string before, string after)
     {
         var (old, now) = (LinesOf(before), LinesOf(after));
-        if (edit.IsMove && edit.Target.Style == YamlStyle.Block)
-            return old.Order(StringComparer.Ordinal).SequenceEqual(now.Order(StringComparer.Ordinal)) ? null : "a move changed lines";
         if (edit.IsSet && old.Length == now.Length && edit.Target.Style is not (YamlStyle.Literal or YamlStyle.Folded))
             return old.Zip(now).Count(pair => pair.First != pair.Second) <= 1 ? null : "a one-line edit changed several lines";
         if (edit.IsRemoval) return Missing(now, old) <= 1 ? null : "a removal changed several lines";
-        if (edit.IsMove || edit.IsSet) return null;
+        if (edit.IsSet) return null;
         return Missing(old, now) <= 1 ? null : "an insertion changed several lines";
     }
 

@@ -9,8 +9,6 @@ internal sealed record RandomEdit(string Name, YamlNode Target, Func<YamlTree, T
 {
     public bool IsRemoval => Name.StartsWith("remove", StringComparison.Ordinal);
 
-    public bool IsMove => Name.StartsWith("move", StringComparison.Ordinal);
-
     public bool IsSet => Name.StartsWith("set", StringComparison.Ordinal);
 
     private static readonly string[] Texts =
@@ -25,7 +23,7 @@ internal sealed record RandomEdit(string Name, YamlNode Target, Func<YamlTree, T
     {
         var nodes = Reachable(tree.Root).ToArray();
         var target = dice.Any(nodes);
-        var path = YamlPath.To(target);
+        var path = Trees.PathTo(target);
         return target.Kind switch
         {
             YamlKind.Scalar => Set(dice, target, path),
@@ -72,20 +70,9 @@ internal sealed record RandomEdit(string Name, YamlNode Target, Func<YamlTree, T
                 At(said, path).Parts.Insert(index, SaidOf(value)));
         }
 
-        var (from, to) = (dice.Next(count), dice.Next(count));
-        if (dice.One(2))
-        {
-            return new($"remove {from} from {path}", target, tree => YamlEditor.RemoveItem(tree, path, from), said =>
-                At(said, path).Parts.RemoveAt(from));
-        }
-
-        return new($"move {from} to {to} in {path}", target, tree => YamlEditor.MoveItem(tree, path, from, to), said =>
-        {
-            var parts = At(said, path).Parts;
-            var moved = parts[from];
-            parts.RemoveAt(from);
-            parts.Insert(to, moved);
-        });
+        var from = dice.Next(count);
+        return new($"remove {from} from {path}", target, tree => YamlEditor.RemoveItem(tree, path, from), said =>
+            At(said, path).Parts.RemoveAt(from));
     }
 
     private static NewNode Any(Dice dice, int depth) => dice.Next(depth < 2 ? 6 : 4) switch

@@ -35,7 +35,7 @@ public class CorrectionTests
     public void There_are_sixteen_ambient_rows_and_each_hotter_one_leaves_less()
     {
         AmbientCorrection.Rows.Length.ShouldBe(16);
-        AmbientCorrection.Rows.Select(row => row.UpTo).ShouldBeInOrder();
+        AmbientCorrection.Rows.Select(row => row.UpTo.Value).ShouldBeInOrder();
         for (var column = 0; column < 3; column++)
             AmbientCorrection.Rows.Select(row => row.Factors[column] ?? 0).ShouldBeInOrder(SortDirection.Descending);
     }

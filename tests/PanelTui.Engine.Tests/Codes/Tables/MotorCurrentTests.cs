@@ -36,7 +36,7 @@ public class MotorCurrentTests
     [Fact]
     public void A_larger_motor_takes_more_and_a_higher_voltage_less()
     {
-        MotorCurrent.Rows.Select(row => row.Output).ShouldBeInOrder();
+        MotorCurrent.Rows.Select(row => row.Output.Value).ShouldBeInOrder();
         MotorCurrent.Rows.AtLeastOne().ShouldAllBe(row => row.Amperes.SequenceEqual(row.Amperes.OrderDescending()));
         for (var column = 0; column < MotorCurrent.Columns.Length; column++)
             MotorCurrent.Rows.Select(row => row.Amperes[column]).ShouldBeInOrder();

@@ -40,7 +40,7 @@ public class ThreePhaseMotorCurrentTests
     public void Outputs_and_currents_go_up()
     {
         ThreePhaseMotorCurrent.Rows.Length.ShouldBe(21);
-        ThreePhaseMotorCurrent.Rows.Select(row => row.Output).ShouldBeInOrder();
+        ThreePhaseMotorCurrent.Rows.Select(row => row.Output.Value).ShouldBeInOrder();
         ThreePhaseMotorCurrent.Rows.Select(row => row.Amperes[0]).ShouldBeInOrder();
     }
 

@@ -8,6 +8,10 @@ namespace PanelTui.Engine.Tests.Running.Endurance;
 /// <summary>The state of charge over three days: energy goes nowhere, the sun is a half sine, charging keeps its band.</summary>
 public class EnergyCourseTests
 {
+    /// <summary>What came in less what went out, in watt-hours.</summary>
+    private static decimal Unaccounted(EnergyFlow flow) => flow.Sun.Value + flow.Supplied.Value - flow.Served.Value
+        - flow.Spilled.Value - flow.Idle.Value - flow.Lost.Value - flow.Stored.Value;
+
     private static readonly Battery Twelve = new() { Usable = new WattHours(12_000), Reserve = 25.Pct, Efficiency = 88.Pct, Idle = 60.W };
 
     private static readonly Charging Grid = new() { Power = 3000.W, StartsAt = 50.Pct, StopsAt = 51.Pct };
@@ -45,7 +49,7 @@ public class EnergyCourseTests
             foreach (var hour in course.Hours)
             {
                 var stored = (hour.End.Value - before) * one.Schedule.Source!.Battery!.Usable.Value / 100;
-                if (Math.Abs(hour.Flow.Unaccounted.Value) > 1e-6m || Math.Abs(stored - hour.Flow.Stored.Value) > 1e-6m) return false;
+                if (Math.Abs(Unaccounted(hour.Flow)) > 1e-6m || Math.Abs(stored - hour.Flow.Stored.Value) > 1e-6m) return false;
                 if (hour.Flow.Missed.Value < -1e-9m || hour.Flow.Spilled.Value < -1e-9m || hour.Flow.Lost.Value < -1e-9m) return false;
                 before = hour.End.Value;
             }

@@ -114,6 +114,25 @@ public class StartTests
         table.AtOnce.ShouldBe(2);
     }
 
+    /// <summary>Each start adds 8990 - 1000 VA to the 3000 VA that run: two keep to 10,000 VA a leg, and ask 18,980 VA in all.</summary>
+    [Fact]
+    public void A_limit_in_all_keeps_down_how_many_may_start_at_once()
+    {
+        var circuits = Enumerable.Range(0, 3).Select(number => Sketch.TwoPole(
+            1 + (4 * number), Pump(new Start.CodeLetter('K')) with { Running = 1000.W })).ToArray();
+        Run(Pair with { Surge = 19_000.VA }, circuits).Starts.AtOnce.ShouldBe(2);
+        Run(Pair with { Surge = 12_000.VA }, circuits).Starts.AtOnce.ShouldBe(1);
+    }
+
+    /// <summary>Arithmetic: nothing less than none of the start, nothing more than all of it.</summary>
+    [Theory]
+    [InlineData(0, 48)]
+    [InlineData(100, 0)]
+    [InlineData(120, 0)]
+    [InlineData(-20, 48)]
+    public void A_soft_starter_takes_away_none_to_all_of_a_start(int share, int current) =>
+        Start(Sketch.TwoPole(1, Pump(new Start.Times(6)) with { SoftStart = share.Pct })).Current.ShouldBe(current.A);
+
     /// <summary>6 x 12 A x 240 V / 2 are 8640 VA a leg: within 10,000 alone, and beside 1361 VA no more.</summary>
     [Fact]
     public void A_start_that_is_too_much_beside_the_others_is_told_alone_with_what_to_have_off_for_it()
