@@ -11,8 +11,16 @@ internal static class Growth
     /// <summary>Bytes that a list which doubles its room, or a first use, may add.</summary>
     private const long Slack = 64 * 1024;
 
+    /// <summary>Characters of the first text: enough to tell, few enough to try every kind of work on every kind of file.</summary>
+    private const int Enough = 6_000;
+
     /// <summary>The size that a kind of file is looked at with first; four times that is within its limits.</summary>
-    public static int First(LargeFile file) => Math.Max(1, Math.Min(30, file.Most / 4));
+    public static int First(LargeFile file)
+    {
+        var n = Math.Max(1, Math.Min(30, file.Most / 4));
+        while (n > 1 && file.Text(n).Length > Enough) n /= 2;
+        return n;
+    }
 
     /// <summary>Null where the work is linear, else how it grew.</summary>
     /// <param name="file">The kind of file.</param>
