@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
 using Microsoft.CodeAnalysis.CSharp;
+using PanelTui.Documents.Tests;
 
 namespace PanelTui.Mutants;
 
@@ -30,9 +31,15 @@ internal sealed partial class Workshop(string root, string folder, string projec
             .Order(StringComparer.Ordinal)
             .SelectMany(file => MutationFinder.In(CSharpSyntaxTree.ParseText(Original(file)), file))
             .Where(one => !one.Mutated.Contains('\n', StringComparison.Ordinal))
-            .ToArray();
-        new Random(seed).Shuffle(all);
-        return [.. all];
+            .ToList();
+        var dice = new Dice(seed);
+        for (var last = all.Count - 1; last > 0; last--)
+        {
+            var chosen = dice.Next(last + 1);
+            (all[last], all[chosen]) = (all[chosen], all[last]);
+        }
+
+        return all;
     }
 
     /// <summary>Builds so many of the changes at once; those that do not compile give way to the next ones.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PanelTui.Documents.Reading.Fields;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
 using PanelTui.Engine.Panels;
