@@ -53,7 +53,7 @@ List<TestProgram.Covered> Covering(string name, Func<string, bool> isWanted)
         else Console.Error.WriteLine($"{one} fails without a mutant and is left out.");
     }
 
-    return all;
+    return all.Count > 0 ? all : throw new InvalidOperationException($"No class of {name} passes without a mutant.");
 }
 
 // The quickest tests first: most mutants die by them.

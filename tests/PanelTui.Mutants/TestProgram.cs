@@ -28,7 +28,7 @@ internal sealed class TestProgram(string path)
     /// <summary>True when all tests of the classes pass with the mutant; one that does not end is a failure.</summary>
     public bool Run(IEnumerable<string> classes, int mutant, TimeSpan limit, string? trace = null)
     {
-        using var process = Start([.. classes.SelectMany(name => new[] { "-class", name }), "-stopOnFail", "on", "-noLogo"], mutant, trace);
+        using var process = Start([.. classes.SelectMany(name => new[] { "-class", name }), "-stopOnFail", "-noLogo"], mutant, trace);
         process.OutputDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
         if (process.WaitForExit(limit)) return process.ExitCode == 0;

@@ -67,7 +67,7 @@ internal static class DirectorySheet
         {
             [] => "no circuit yet",
             [var first, .., var last] when first != last => $"{count}, {PanelWords.Date(first)} to {PanelWords.Date(last)}",
-            [var only, ..] => $"{count}, {PanelWords.Date(only)}",
+            _ => $"{count}, {PanelWords.Date(dates[0])}",
         };
     }
 
