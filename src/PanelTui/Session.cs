@@ -236,7 +236,7 @@ internal sealed class Session
     public void Undo()
     {
         var title = _history.UndoTitle;
-        if (_history.CanUndo) Pace.Of(Applying, () =>
+        if (title is not null) Pace.Of(Applying, () =>
         {
             _history.Undo();
             Rebuild($"Undone: {title}");
@@ -246,7 +246,7 @@ internal sealed class Session
     public void Redo()
     {
         var title = _history.RedoTitle;
-        if (_history.CanRedo) Pace.Of(Applying, () =>
+        if (title is not null) Pace.Of(Applying, () =>
         {
             _history.Redo();
             Rebuild($"Done again: {title}");

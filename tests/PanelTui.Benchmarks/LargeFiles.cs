@@ -5,7 +5,6 @@ using PanelTui.Documents;
 using PanelTui.Documents.Comparing;
 using PanelTui.Documents.Intents;
 using PanelTui.Documents.Merging;
-using PanelTui.Documents.Reading;
 using PanelTui.Documents.Tests.Growth;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Writing;
@@ -71,7 +70,7 @@ internal static class LargeFiles
         var renamed = SetField.In(snapshot, Places.Circuit(1).Then("name"), "Pump of the well").After ?? snapshot;
         yield return ("diff", () => ScheduleChanges.Between(snapshot, renamed));
         yield return ("diff with nothing", () => ScheduleChanges.Between(Snapshot.Of(SourceText.FromString("")), snapshot));
-        var moved = MoveCircuit.In(snapshot, 0, new SpaceNumber(3)).After ?? snapshot;
+        var moved = MoveCircuits.In(snapshot, [new(0, new SpaceNumber(3))]).After ?? snapshot;
         yield return ("merge", () => ScheduleMerge.Of(snapshot.Source, renamed.Source, moved.Source).Settled());
 
         void Verb(params string[] args)
@@ -89,8 +88,7 @@ internal static class LargeFiles
         yield return ("rename", now => SetField.In(now, Places.Circuit(1).Then("name"), "Pump of the well"));
         yield return ("add a key", now => SetField.In(now, Places.Circuit(1).Then("length"), "30 ft"));
         yield return ("clear a key", now => SetField.In(now, Places.Circuit(0).Then("name"), ""));
-        yield return ("move", now => MoveCircuit.In(now, 1, new SpaceNumber(7)));
-        yield return ("swap", now => SwapCircuits.In(now, 0, 1));
+        yield return ("move", now => MoveCircuits.In(now, [new(1, new SpaceNumber(7))]));
         yield return ("move several", now => MoveCircuits.In(now, [new(0, new SpaceNumber(5)), new(1, new SpaceNumber(1))]));
         yield return ("add a circuit", now => AddCircuit.In(now, new NewCircuit([new("space", "8"), new("name", "New"), new("breaker", "20 A")], [])));
         yield return ("copy a circuit", now => CopyCircuit.In(now, now, 1, new SpaceNumber(8)));
@@ -98,18 +96,16 @@ internal static class LargeFiles
         yield return ("remove both", now => RemoveCircuits.In(now, [0, 1]));
         yield return ("set loads", now => SetLoads.In(now, 1, [NewLoad.Of("lighting", "100 W")]));
         yield return ("add a load", now => AddLoad.In(now, 1, NewLoad.Of("lighting", "100 W")));
-        yield return ("set a load's field", now => SetLoadField.In(now, 1, 0, "rating", "1 hp"));
+        yield return ("set a load's field", now => SetField.In(now, Places.Load(1, 0).Then("rating"), "1 hp"));
         yield return ("remove a load", now => RemoveLoad.In(now, 1, 0));
         yield return ("add a scenario", now => AddScenario.In(now, [new("name", "Night"), new("running", "all")]));
         yield return ("accept a finding", now => AddAcceptance.In(now, "directory-text-vague", "", "seen"));
-        yield return ("move in the list", now => Writing(now, YamlEditor.MoveItem(now.Tree!, Places.Circuits, 0, 1)));
         yield return ("insert in the list", now => Writing(now, YamlEditor.InsertItem(now.Tree!, Places.Circuits, 0, new NewMapping([new("space", new NewScalar("3", ScalarKind.Plain)), new("breaker", "20 A")]))));
         var top = snapshot.Tree!.Root!.Pairs.FirstOrDefault(pair => pair.Key.Value is "x" or "y" or "key_1" or "old_circuits");
         if (top is null) yield break;
         yield return ("remove the large part", now => Writing(now, YamlEditor.RemoveEntry(now.Tree!, YamlPath.Of(top.Key.Value))));
         if (!top.Value.IsSequence) yield break;
         var last = top.Value.Items.Length - 1;
-        yield return ("move last to first", now => Writing(now, YamlEditor.MoveItem(now.Tree!, YamlPath.Of(top.Key.Value), last, 0)));
         yield return ("remove the last", now => Writing(now, YamlEditor.RemoveItem(now.Tree!, YamlPath.Of(top.Key.Value), last)));
         yield return ("add a last", now => Writing(now, YamlEditor.InsertItem(now.Tree!, YamlPath.Of(top.Key.Value), last + 1, "more")));
     }

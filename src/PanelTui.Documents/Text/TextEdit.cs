@@ -7,6 +7,9 @@ public readonly record struct TextEdit(TextSpan Span, string NewText)
 
     public static TextEdit Remove(TextSpan span) => new(span, "");
 
+    /// <summary>How many characters longer the text becomes; negative for shorter.</summary>
+    public int Growth => NewText.Length - Span.Length;
+
     /// <summary>The edit that puts back what this one takes away from the given text.</summary>
     public TextEdit Inverse(string before) =>
         new(new(Span.Start, NewText.Length), before.Substring(Span.Start, Span.Length));

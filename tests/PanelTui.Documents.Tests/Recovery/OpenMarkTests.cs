@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Runtime.Versioning;
-using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;
 using PanelTui.Documents.Tests.Files;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
-using PanelTui.Engine;
 using PanelTui.Engine.Codes;
 
 namespace PanelTui.Tests.Closed;

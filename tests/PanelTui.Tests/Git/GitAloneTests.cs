@@ -1,3 +1,5 @@
+using System.Runtime.Versioning;
+
 namespace PanelTui.Tests.Git;
 
 /// <summary>
@@ -67,7 +69,7 @@ public class GitAloneTests
         repository.Schedule.ShouldBe($"<<<<<<< ours\n{Ours}\n=======\n\0{Theirs}\n>>>>>>> theirs\n");
     }
 
-    [Fact]
+    [Fact, UnsupportedOSPlatform("windows")]
     public void A_program_beside_the_schedule_is_not_run()
     {
         using var repository = Forked("", Ours, Theirs);

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Runtime.Versioning;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;

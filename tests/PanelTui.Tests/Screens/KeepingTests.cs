@@ -144,7 +144,7 @@ public sealed class KeepingTests : IDisposable
         keeping.Watch();
         _editor.Press(Key.D, Key.S.WithCtrl);
         File.Delete(_editor.File);
-        while (!said.Exists(message => message.Contains("has been deleted", StringComparison.Ordinal))) screen.Take()();
+        while (!said.Exists(message => message.Contains("has been deleted", StringComparison.Ordinal))) screen.Take(TestContext.Current.CancellationToken)();
         said.ShouldNotContain(message => message.Contains("has been changed", StringComparison.Ordinal));
     }
 

@@ -30,5 +30,5 @@ internal static class MergedFacts
         ((YamlMappingNode)map).Children.TryGetValue(new YamlScalarNode(key), out var value) ? $"{value}" : otherwise;
 
     private static IEnumerable<YamlNode> Entries(YamlNode map, string key) =>
-        ((YamlMappingNode)map).Children.TryGetValue(new YamlScalarNode(key), out var value) && value is YamlSequenceNode list ? list : [];
+        ((YamlMappingNode)map).Children.TryGetValue(new YamlScalarNode(key), out var value) && value is YamlSequenceNode list ? list.Children : [];
 }
