@@ -23,7 +23,6 @@ public sealed class LimitsTests : TerminalTests
     [InlineData("-n 16")]
     [InlineData("-v 102400")]
     [InlineData("-v 153600")]
-    [InlineData("-v 204800")]
     [InlineData("-v 262144")]
     public void A_command_does_its_work_or_says_why_not(string limit)
     {
@@ -41,9 +40,9 @@ public sealed class LimitsTests : TerminalTests
     [InlineData("-n 20")]
     [InlineData("-v 102400")]
     [InlineData("-v 153600")]
-    [InlineData("-v 204800")]
     [InlineData("-v 262144")]
     [InlineData("-v 307200")]
+    [InlineData("-v 409600")]
     public void The_editor_works_and_ends_in_order_or_says_why_not(string limit)
     {
         using var terminal = Limited(limit, File);

@@ -45,6 +45,6 @@ internal static partial class PdfStamps
     [GeneratedRegex(@"/ID\[<[0-9A-F]{32}><[0-9A-F]{32}>\]")]
     private static partial Regex FileIdentifiers();
 
-    [GeneratedRegex(@"/[A-Z]{6}\+(DejaVu[A-Za-z-]*)")]
+    [GeneratedRegex(@"/[A-Z]{6}\+(DejaVu[^\s/<>\[\]()]*)")]
     private static partial Regex FontTags();
 }
