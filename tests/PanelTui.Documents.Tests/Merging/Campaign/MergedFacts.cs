@@ -29,6 +29,6 @@ internal static class MergedFacts
     private static string Key(YamlNode map, string key, string otherwise = "-") =>
         ((YamlMappingNode)map).Children.TryGetValue(new YamlScalarNode(key), out var value) ? $"{value}" : otherwise;
 
-    private static IEnumerable<YamlNode> Entries(YamlNode map, string key) =>
+    private static IList<YamlNode> Entries(YamlNode map, string key) =>
         ((YamlMappingNode)map).Children.TryGetValue(new YamlScalarNode(key), out var value) && value is YamlSequenceNode list ? list.Children : [];
 }
