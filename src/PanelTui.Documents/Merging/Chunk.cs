@@ -22,8 +22,6 @@ internal sealed record Chunk(string Key, string Lead, string Own, YamlNode Value
 /// <summary>A mapping or list by indentation at the left edge of its lines, cut into chunks that make up every line.</summary>
 internal sealed record Chunks(ImmutableArray<Chunk> All, string Tail)
 {
-    public static readonly Chunks None = new([], "");
-
     private readonly Lazy<Dictionary<string, Chunk>> _byKey = new(() => All.ToDictionary(chunk => chunk.Key, StringComparer.Ordinal));
 
     /// <summary>The entry of a mapping with this key; null where there is none.</summary>
