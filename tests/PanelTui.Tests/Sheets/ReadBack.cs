@@ -5,7 +5,6 @@ using PanelTui.Sheets;
 using PanelTui.Sheets.Formats;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
-using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Logging;
 
 namespace PanelTui.Tests.Sheets;

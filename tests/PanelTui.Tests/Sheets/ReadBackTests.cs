@@ -1,5 +1,4 @@
 using PanelTui.Sheets;
-using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Fonts.Standard14Fonts;
@@ -55,7 +54,7 @@ public class ReadBackTests
     [Fact]
     public void A_letter_that_is_small_or_off_the_page_or_in_a_font_of_the_reader_is_noticed()
     {
-        var made = new PdfDocumentBuilder();
+        using var made = new PdfDocumentBuilder();
         var font = made.AddStandard14Font(Standard14Font.Helvetica);
         var page = made.AddPage(PageSize.Letter);
         page.AddText("small print", 4, new PdfPoint(72, 700), font);

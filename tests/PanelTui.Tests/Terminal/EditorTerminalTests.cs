@@ -1,7 +1,6 @@
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Recovery;
 using PanelTui.Documents.Text;
-using Terminal.Gui.Views;
 
 namespace PanelTui.Tests.Terminal;
 
