@@ -6,7 +6,8 @@ namespace PanelTui.Testing;
 internal static class NeverEmpty
 {
     /// <summary>Returns the members. Fails the test where there are none.</summary>
-    public static IReadOnlyList<T> AtLeastOne<T>(this IEnumerable<T> members, [CallerArgumentExpression(nameof(members))] string list = "")
+    public static IReadOnlyList<T> AtLeastOne<T>(
+        this IEnumerable<T> members, [CallerArgumentExpression(nameof(members))] string list = "")
     {
         T[] all = [.. members];
         all.ShouldNotBeEmpty($"{list} is empty, so a check of each of its members checks nothing");
@@ -14,6 +15,7 @@ internal static class NeverEmpty
     }
 
     /// <summary>Returns the lines that are not empty. Fails the test where there are none.</summary>
-    public static IReadOnlyList<string> Lines(this string text, [CallerArgumentExpression(nameof(text))] string name = "") =>
+    public static IReadOnlyList<string> Lines(
+        this string text, [CallerArgumentExpression(nameof(text))] string name = "") =>
         text.Split('\n', StringSplitOptions.RemoveEmptyEntries).AtLeastOne(name);
 }

@@ -16,7 +16,10 @@ internal sealed partial class OrdinaryUser : IDisposable
         SetFileUser(Nobody).ShouldBe((int)Nobody);
     }
 
-    /// <summary>Until it is disposed, this thread has the rights of a user who owns these paths. No change for anybody but root.</summary>
+    /// <summary>
+    /// Until it is disposed, this thread has the rights of a user who owns these paths. No change for anybody but
+    /// root.
+    /// </summary>
     public static OrdinaryUser Owning(params string[] paths) => new(paths);
 
     public void Dispose()

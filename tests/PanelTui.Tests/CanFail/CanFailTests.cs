@@ -8,7 +8,8 @@ public class CanFailTests
     private static readonly string[] Projects = ["PanelTui.Engine.Tests", "PanelTui.Documents.Tests", "PanelTui.Tests"];
 
     private static readonly Dictionary<string, Lazy<IReadOnlyList<SyntaxNode>>> Code =
-        Projects.ToDictionary(project => project, project => new Lazy<IReadOnlyList<SyntaxNode>>(() => TestCode.Of($"tests/{project}")));
+        Projects.ToDictionary(project => project, project =>
+            new Lazy<IReadOnlyList<SyntaxNode>>(() => TestCode.Of($"tests/{project}")));
 
     public static TheoryData<string> Folders => [.. Projects];
 
@@ -24,7 +25,7 @@ public class CanFailTests
     {
         Code[project].Value.ShouldNotBeEmpty();
         string.Join('\n', Code[project].Value.SelectMany(TestCode.MayCheckNothing))
-            .ShouldBeEmpty("these pass on an empty list: put .AtLeastOne() after it, or .Lines() for the lines of a text");
+            .ShouldBeEmpty("these pass on an empty list: add .AtLeastOne(), or .Lines() for a text");
     }
 
     [Theory]
@@ -33,6 +34,8 @@ public class CanFailTests
     [InlineData("foreach (var rule in empty) rule.Name.ShouldNotBeNull();")]
     [InlineData("foreach (var (a, b) in rules.Zip(rules)) a.ShouldBe(b);")]
     [InlineData("foreach (var rule in new[] { 1 }.Where(one => one > 1)) rule.ShouldBe(1);")]
+    [InlineData("foreach (var name in Perhaps()) name.ShouldNotBeNull();")]
+    [InlineData("foreach (var name in isLong ? full : []) name.ShouldNotBeNull();")]
     [InlineData("RuleBook.All.ShouldAllBe(rule => rule.Name != null);")]
     [InlineData("output.Split('\\n').ShouldAllBe(line => line.Length <= 80);")]
     [InlineData("output.Split('\\n').AtLeastOne().ShouldAllBe(line => line.Length <= 80);")]
@@ -48,6 +51,9 @@ public class CanFailTests
     [InlineData("foreach (var columns in Enumerable.Range(40, 80)) columns.ShouldBe(40);")]
     [InlineData("rules.ShouldNotBeEmpty(); rules.ShouldAllBe(rule => rule.Name != null);")]
     [InlineData("rules.ShouldAllBe(rule => rule.Name != null); rules.Count.ShouldBe(72);")]
+    [InlineData("foreach (var name in Both(\"a\")) name.ShouldNotBeNull();")]
+    [InlineData("foreach (var name in more.Concat(Yielded())) name.ShouldNotBeNull();")]
+    [InlineData("foreach (var name in isLong ? full : [\"b\"]) name.ShouldNotBeNull();")]
     [InlineData("output.Lines().ShouldAllBe(line => line.Length <= 80);")]
     public void A_list_that_has_a_member_is_not(string body) => TestCode.MayCheckNothing(Test(body)).ShouldBeEmpty();
 
@@ -64,6 +70,9 @@ public class CanFailTests
         {
             private static readonly string[] full = ["a"], empty = [];
             [Fact] public void A_claim() { {{body}} }
+            private static string[] Both(string name) => [name, $"{name}s"];
+            private static IEnumerable<string> Yielded() { var name = "a"; yield return name; }
+            private static IEnumerable<string> Perhaps() { if (isLong) yield return "a"; }
             private static void Helper(object rule) => rule.ShouldNotBeNull();
         }
         """,

@@ -11,12 +11,14 @@ internal static class TestCode
     public static IReadOnlyList<SyntaxNode> Of(string folder) =>
         [.. SourceTree.Files(folder).Concat(SourceTree.Files("tests/Shared")).AsParallel().AsOrdered().Select(Parsed)];
 
-    public static SyntaxNode Parsed(string file) => Parsed(File.ReadAllText(file), Path.GetRelativePath(SourceTree.Root, file));
+    public static SyntaxNode Parsed(string file) =>
+        Parsed(File.ReadAllText(file), Path.GetRelativePath(SourceTree.Root, file));
 
     public static SyntaxNode Parsed(string text, string name) => CSharpSyntaxTree.ParseText(text, path: name).GetRoot();
 
     /// <summary>True for a call that fails a test by itself: Shouldly's, xunit's, CsCheck's.</summary>
-    public static bool IsAssertion(InvocationExpressionSyntax call) => call.Expression is MemberAccessExpressionSyntax member
+    public static bool IsAssertion(InvocationExpressionSyntax call) =>
+        call.Expression is MemberAccessExpressionSyntax member
         && (Name(call).StartsWith("Should", StringComparison.Ordinal)
             || member.Expression is IdentifierNameSyntax { Identifier.Text: "Assert" or "Should" }
             || Name(call) is "Sample" or "SampleAsync" or "SampleModelBased" or "AtLeastOne");
@@ -26,7 +28,8 @@ internal static class TestCode
     {
         var methods = files.SelectMany(Bodies).ToList();
         var asserting = new HashSet<string>();
-        while (methods.RemoveAll(method => method.Calls.Any(call => IsAssertion(call) || Targets(call).Any(asserting.Contains))
+        while (methods.RemoveAll(method =>
+            method.Calls.Any(call => IsAssertion(call) || Targets(call).Any(asserting.Contains))
             && Added(asserting, method.Type, method.Name)) > 0) continue;
         return asserting;
     }
@@ -37,7 +40,7 @@ internal static class TestCode
         var asserting = Asserting(files);
         return files.SelectMany(file => file.DescendantNodes().OfType<MethodDeclarationSyntax>())
             .Where(IsTest)
-            .Where(test => !asserting.Contains($"{test.FirstAncestorOrSelf<TypeDeclarationSyntax>()!.Identifier.Text}.{test.Identifier.Text}"))
+            .Where(test => !asserting.Contains($"{TypeOf(test)}.{test.Identifier.Text}"))
             .Select(test => Place(test, test.Identifier.Text));
     }
 
@@ -46,7 +49,8 @@ internal static class TestCode
     {
         var asserting = Asserting([file]);
         var loops = file.DescendantNodes().OfType<CommonForEachStatementSyntax>()
-            .Where(loop => Calls(loop.Statement).Any(call => IsAssertion(call) || (IsOfTests(loop) && Targets(call).Any(asserting.Contains))))
+            .Where(loop => Calls(loop.Statement)
+                .Any(call => IsAssertion(call) || (IsOfTests(loop) && Targets(call).Any(asserting.Contains))))
             .Select(loop => (Node: (SyntaxNode)loop, List: loop.Expression));
         var sweeps = file.DescendantNodes().OfType<InvocationExpressionSyntax>()
             .Where(call => Name(call) == "ShouldAllBe")
@@ -71,7 +75,8 @@ internal static class TestCode
     private static bool IsOfTests(SyntaxNode node) =>
         node.FirstAncestorOrSelf<TypeDeclarationSyntax>()!.Members.OfType<MethodDeclarationSyntax>().Any(IsTest);
 
-    private static bool IsTest(MethodDeclarationSyntax method) => method.AttributeLists.SelectMany(list => list.Attributes)
+    private static bool IsTest(MethodDeclarationSyntax method) =>
+        method.AttributeLists.SelectMany(list => list.Attributes)
         .Any(attribute => attribute.Name.ToString() is "Fact" or "Theory");
 
     private static bool Added(HashSet<string> asserting, string type, string method) =>
@@ -79,11 +84,17 @@ internal static class TestCode
 
     /// <summary>What a call may mean: a method of the type that is named, else any method of that name.</summary>
     private static IEnumerable<string> Targets(InvocationExpressionSyntax call) =>
-        call.Expression is MemberAccessExpressionSyntax { Expression: IdentifierNameSyntax { Identifier.Text: [>= 'A' and <= 'Z', ..] type } }
+        call.Expression is MemberAccessExpressionSyntax
+        {
+            Expression: IdentifierNameSyntax { Identifier.Text: [>= 'A' and <= 'Z', ..] type },
+        }
             ? [$"{type}.{Name(call)}"]
             : [Name(call)];
 
-    private static IEnumerable<(string Type, string Name, List<InvocationExpressionSyntax> Calls)> Bodies(SyntaxNode file) =>
+    private static string TypeOf(SyntaxNode node) => node.FirstAncestorOrSelf<TypeDeclarationSyntax>()!.Identifier.Text;
+
+    private static IEnumerable<(string Type, string Name, List<InvocationExpressionSyntax> Calls)> Bodies(
+        SyntaxNode file) =>
         from node in file.DescendantNodes()
         let name = node switch
         {
@@ -92,7 +103,7 @@ internal static class TestCode
             _ => null,
         }
         where name is not null
-        select (node.FirstAncestorOrSelf<TypeDeclarationSyntax>()!.Identifier.Text, name, Calls(node).ToList());
+        select (TypeOf(node), name, Calls(node).ToList());
 
     private static string Place(SyntaxNode node, string what) =>
         $"{node.SyntaxTree.FilePath}:{node.GetLocation().GetLineSpan().StartLinePosition.Line + 1}: {what}";

@@ -24,12 +24,15 @@ internal sealed record ReadBack(
 
     private static readonly ConcurrentDictionary<(string, string), Lazy<ReadBack>> Known = new();
 
-    /// <summary>All that is written, in the order in which it was; what was broken over lines is joined again.</summary>
+    /// <summary>
+    /// All that is written, in the order in which it was; what was broken over lines is joined again.
+    /// </summary>
     public string Text => Joined(Pages.SelectMany(page => page));
 
     /// <summary>Each sheet is written and read once for all tests.</summary>
     public static ReadBack Of(string example, string kind) => Known.GetOrAdd(
-        (example, kind), key => new Lazy<ReadBack>(() => Of(Written(SheetCases.Example(key.Item1), key.Item2, SheetFormat.Pdf)!))).Value;
+        (example, kind), key =>
+            new Lazy<ReadBack>(() => Of(Written(SheetCases.Example(key.Item1), key.Item2, SheetFormat.Pdf)!))).Value;
 
     public static byte[]? Written(Assessment assessment, string kind, SheetFormat format) =>
         format.Write(SheetKind.Find(kind)!.Make(assessment, SheetChoices.Default), SheetChoices.Default);
@@ -44,7 +47,8 @@ internal sealed record ReadBack(
         var pages = document.GetPages().ToList();
         var letters = pages.SelectMany(page => page.Letters).ToList();
         return new ReadBack(
-            [.. pages.Select(page => page.Letters.GroupBy(letter => letter.TextSequence).Select(text => string.Concat(text.Select(letter => letter.Value))).ToImmutableArray())],
+            [.. pages.Select(page => page.Letters.GroupBy(letter => letter.TextSequence)
+                .Select(text => string.Concat(text.Select(letter => letter.Value))).ToImmutableArray())],
             letters.Min(letter => letter.PointSize),
             [.. letters.Select(letter => letter.FontName ?? "")],
             document.Information.CreationDate,

@@ -15,17 +15,20 @@ public class ReadBackTests
     /// <summary>A diagram of 84 spaces is shrunk until it fits on its page: 5.01 pt on letter paper.</summary>
     private const double SmallestOnADiagram = 5;
 
-    public static MatrixTheoryData<string, string> All => new(SheetCases.ExampleNames, SheetKind.All.Select(kind => kind.Name));
+    public static MatrixTheoryData<string, string> All =>
+        new(SheetCases.ExampleNames, SheetKind.All.Select(kind => kind.Name));
 
     public static MatrixTheoryData<string, string> OfCircuits => new(SheetCases.ExampleNames, SheetCases.NamesCircuits);
 
     [Theory, MemberData(nameof(All))]
-    public void A_strict_reader_has_nothing_to_complain_of_and_finds_every_letter_in_the_file(string example, string kind)
+    public void A_strict_reader_has_nothing_to_complain_of_and_finds_every_letter_in_the_file(
+        string example, string kind)
     {
         var read = ReadBack.Of(example, kind);
         read.Complaints.ShouldBeEmpty();
         read.Created.ShouldBe("D:20000101000000+00'00'", "the same file gives the same bytes, whenever it is printed");
-        read.Fonts.AtLeastOne().ShouldAllBe(font => font.Length > 7 && font[6] == '+', "six letters and a plus mark a font that is embedded");
+        read.Fonts.AtLeastOne()
+            .ShouldAllBe(font => font.Length > 7 && font[6] == '+', "a font that is embedded is named ABCDEF+Name");
     }
 
     [Theory, MemberData(nameof(All))]
@@ -33,7 +36,8 @@ public class ReadBackTests
     {
         var read = ReadBack.Of(example, kind);
         ReadBack.Joined(read.Pages[0]).ShouldContain(SheetCases.Example(example).Schedule.Panel.Name.ShouldNotBeNull());
-        foreach (var page in read.Pages.AtLeastOne()) ReadBack.Joined(page).ShouldContain("authority having jurisdiction");
+        foreach (var page in read.Pages.AtLeastOne())
+            ReadBack.Joined(page).ShouldContain("authority having jurisdiction");
     }
 
     [Theory, MemberData(nameof(OfCircuits))]
@@ -45,10 +49,12 @@ public class ReadBackTests
 
     [Theory, MemberData(nameof(All))]
     public void No_print_is_too_small_to_read(string example, string kind) =>
-        ReadBack.Of(example, kind).Smallest.ShouldBeGreaterThanOrEqualTo(kind == "diagram" ? SmallestOnADiagram : SmallestPrint);
+        ReadBack.Of(example, kind).Smallest
+            .ShouldBeGreaterThanOrEqualTo(kind == "diagram" ? SmallestOnADiagram : SmallestPrint);
 
     [Theory, MemberData(nameof(All))]
-    public void Nothing_lies_outside_its_page(string example, string kind) => ReadBack.Of(example, kind).Outside.ShouldBeEmpty();
+    public void Nothing_lies_outside_its_page(string example, string kind) =>
+        ReadBack.Of(example, kind).Outside.ShouldBeEmpty();
 
     /// <summary>The reader itself is tried on a page that is wrong in each of these ways.</summary>
     [Fact]

@@ -13,13 +13,17 @@ internal static class SheetCases
 
     private static readonly ConcurrentDictionary<string, Assessment> Assessed = new();
 
-    public static IEnumerable<string> Examples => Directory.EnumerateFiles(Path.Combine(SourceTree.Root, "examples"), "*.panel.yaml").Order(StringComparer.Ordinal);
+    public static IEnumerable<string> Examples =>
+        Directory.EnumerateFiles(Path.Combine(SourceTree.Root, "examples"), "*.panel.yaml")
+            .Order(StringComparer.Ordinal);
 
     /// <summary>The examples without their folder and ending.</summary>
     public static IReadOnlyList<string> ExampleNames =>
-        Examples.Select(path => Path.GetFileName(path).Replace(".panel.yaml", "", StringComparison.Ordinal)).AtLeastOne();
+        Examples.Select(path => Path.GetFileName(path).Replace(".panel.yaml", "", StringComparison.Ordinal))
+            .AtLeastOne();
 
-    public static Assessment Example(string name) => Assessed.GetOrAdd(name, _ => Read(File.ReadAllText(Shed.Example(name))));
+    public static Assessment Example(string name) =>
+        Assessed.GetOrAdd(name, _ => Read(File.ReadAllText(Shed.Example(name))));
 
     /// <summary>The sheets that name circuits.</summary>
     public static readonly string[] NamesCircuits = ["directory", "labels", "diagram", "loads"];

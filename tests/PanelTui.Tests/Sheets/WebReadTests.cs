@@ -15,9 +15,11 @@ public class WebReadTests
 {
     public static MatrixTheoryData<string, string> OfCircuits => new(SheetCases.ExampleNames, SheetCases.NamesCircuits);
 
-    public static MatrixTheoryData<string, string> Pages => new(SheetCases.ExampleNames, SheetKind.All.Select(kind => kind.Name));
+    public static MatrixTheoryData<string, string> Pages =>
+        new(SheetCases.ExampleNames, SheetKind.All.Select(kind => kind.Name));
 
-    public static MatrixTheoryData<string, string> Pictures => new(SheetCases.ExampleNames, ["diagram", "plots", "labels", "signs"]);
+    public static MatrixTheoryData<string, string> Pictures =>
+        new(SheetCases.ExampleNames, ["diagram", "plots", "labels", "signs"]);
 
     public static MatrixTheoryData<string, string> Lists =>
         new(SheetCases.ExampleNames, ["directory", "labels", "signs", "loads", "parts", "plots"]);
@@ -26,7 +28,8 @@ public class WebReadTests
     [Theory, MemberData(nameof(Pages))]
     public void A_browser_reads_the_page_without_an_error(string example, string kind)
     {
-        using var page = new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(Text(example, kind, SheetFormat.Html));
+        using var page = new HtmlParser(new HtmlParserOptions { IsStrictMode = true })
+            .ParseDocument(Text(example, kind, SheetFormat.Html));
         page.CompatMode.ShouldBe("CSS1Compat", "as the standard has it, not as old browsers had it");
         page.Title.ShouldNotBeNull().ShouldContain(SheetCases.Example(example).Schedule.Panel.Name!);
         page.QuerySelector("footer").ShouldNotBeNull().TextContent.ShouldContain("authority having jurisdiction");
@@ -50,8 +53,10 @@ public class WebReadTests
         var picture = XDocument.Parse(Text(example, kind, SheetFormat.Svg)).Root!;
         var view = Numbers(picture.Attribute("viewBox")!.Value);
         picture.Attribute("width")!.Value.ShouldBe($"{view[2].ToString(CultureInfo.InvariantCulture)}pt");
-        var boxes = picture.Descendants().Where(mark => mark.Name.LocalName is "text" or "polyline" or "circle").Select(Box).AtLeastOne();
-        boxes.ShouldAllBe(box => box.Left >= view[0] && box.Top >= view[1] && box.Right <= view[0] + view[2] && box.Bottom <= view[1] + view[3]);
+        var boxes = picture.Descendants().Where(mark => mark.Name.LocalName is "text" or "polyline" or "circle")
+            .Select(Box).AtLeastOne();
+        boxes.ShouldAllBe(box => box.Left >= view[0] && box.Top >= view[1] && box.Right <= view[0] + view[2]
+            && box.Bottom <= view[1] + view[3]);
         var letters = picture.Descendants().Where(mark => mark.Name.LocalName == "text").AtLeastOne();
         letters.Min(text => Number(text, "font-size")).ShouldBeGreaterThanOrEqualTo(6);
         ReadBack.Joined(letters.Select(text => text.Value)).ShouldContain("authority having jurisdiction");
@@ -60,15 +65,18 @@ public class WebReadTests
     [Theory, MemberData(nameof(Lists))]
     public void Rows_of_a_list_have_one_length_and_hold_every_character(string example, string kind)
     {
-        using var reader = new TextFieldParser(new StringReader(Text(example, kind, SheetFormat.Csv))) { TextFieldType = FieldType.Delimited };
+        using var text = new StringReader(Text(example, kind, SheetFormat.Csv));
+        using var reader = new TextFieldParser(text) { TextFieldType = FieldType.Delimited };
         reader.SetDelimiters(",");
         var rows = new List<string[]>();
         while (reader.ReadFields() is { } row) rows.Add(row);
         rows.Count.ShouldBeGreaterThan(2);
         rows.ShouldAllBe(row => row.Length == rows[0].Length);
-        var records = SheetKind.Find(kind)!.Make(SheetCases.Example(example), SheetChoices.Default).Records.ShouldNotBeNull();
+        var records = SheetKind.Find(kind)!.Make(SheetCases.Example(example), SheetChoices.Default)
+            .Records.ShouldNotBeNull();
         rows[0].ShouldBe(records.Columns.Select(column => column.Title));
-        rows[1..^1].Select(row => string.Join('|', row)).ShouldBe(records.Rows.Select(row => string.Join('|', row.Select(cell => cell.Text))));
+        rows[1..^1].Select(row => string.Join('|', row))
+            .ShouldBe(records.Rows.Select(row => string.Join('|', row.Select(cell => cell.Text))));
     }
 
     private static string Text(string example, string kind, SheetFormat format) =>
@@ -83,17 +91,21 @@ public class WebReadTests
                 return (x - radius, y - radius, x + radius, y + radius);
             case "polyline":
                 var points = Numbers(mark.Attribute("points")!.Value);
-                var (across, down) = (points.Where((_, at) => at % 2 == 0).ToList(), points.Where((_, at) => at % 2 == 1).ToList());
+                var (across, down) = (points.Where((_, at) => at % 2 == 0).ToList(),
+                    points.Where((_, at) => at % 2 == 1).ToList());
                 return (across.Min(), down.Min(), across.Max(), down.Max());
             default:
                 var (length, size, base_) = (Number(mark, "textLength"), Number(mark, "font-size"), Number(mark, "y"));
-                var left = Number(mark, "x") - (mark.Attribute("text-anchor")?.Value switch { "end" => length, "middle" => length / 2, _ => 0 });
+                var before = mark.Attribute("text-anchor")?.Value switch { "end" => length, "middle" => length / 2, _ => 0 };
+                var left = Number(mark, "x") - before;
                 return (left, base_ - size, left + length, base_ + (size / 4));
         }
     }
 
-    private static double Number(XElement mark, string name) => double.Parse(mark.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+    private static double Number(XElement mark, string name) =>
+        double.Parse(mark.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 
     private static double[] Numbers(string text) =>
-        [.. text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(number => double.Parse(number, CultureInfo.InvariantCulture))];
+        [.. text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
+            .Select(number => double.Parse(number, CultureInfo.InvariantCulture))];
 }
