@@ -19,6 +19,7 @@ internal sealed class Session
     private readonly History _history;
     private DiskState _disk;
     private int _finding;
+    private bool _hasUndone;
 
     private Session(string path, LoadedFile file, Snapshot snapshot, Pace pace)
     {
@@ -239,7 +240,8 @@ internal sealed class Session
         if (title is not null) Pace.Of(Applying, () =>
         {
             _history.Undo();
-            Rebuild($"Undone: {title}");
+            Rebuild(_hasUndone ? $"Undone: {title}" : $"Undone: {title}. Ctrl+Z and u undo; Z suspends to the shell");
+            _hasUndone = true;
         });
     }
 

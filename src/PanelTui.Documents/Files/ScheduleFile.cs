@@ -17,6 +17,8 @@ public static class ScheduleFile
     {
         var target = SaveTarget.Of(path);
         if (target.Identity is not { } identity) throw new FileProblem(FileFault.NotFound, $"There is no file {path}.");
+        if (identity.Size == 0 && KernelFile.Is(target.Path))
+            throw new FileProblem(FileFault.NotAFile, $"{path} is a file that the system makes up when it is read, not a file on a disk.");
         if (identity.Size > TextLimits.Bytes) throw TooLarge(path);
         var bytes = File.ReadAllBytes(target.Path);
         if (bytes.Length > TextLimits.Bytes) throw TooLarge(path);

@@ -25,7 +25,10 @@ internal static class UnknownKeys
         }
     }
 
-    private static string Hint(EffectiveEntry entry, ImmutableArray<Field> known) => entry.Pair.ColonOffset is null
-        ? "; a comma inside braces ends the value before it"
-        : DidYouMean.Hint(entry.Key, known.Select(field => field.Key));
+    private static string Hint(EffectiveEntry entry, ImmutableArray<Field> known)
+    {
+        if (entry.Pair.ColonOffset is null) return "; a comma inside braces ends the value before it";
+        string[] keys = [.. known.Select(field => field.Key)];
+        return LookAlikes.WhyNot(entry.Key, keys) is { } why ? $"; {why}" : DidYouMean.Hint(entry.Key, keys);
+    }
 }

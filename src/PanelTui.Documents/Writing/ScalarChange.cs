@@ -6,6 +6,9 @@ namespace PanelTui.Documents.Writing;
 /// <summary>Gives a single value another text, on its own line if it can.</summary>
 internal static class ScalarChange
 {
+    /// <summary>What the tags of YAML's own types begin with, such as `!!binary`.</summary>
+    private const string CoreTags = "tag:yaml.org,2002:";
+
     public static TextChange Of(YamlTree tree, YamlPath path, NewScalar value)
     {
         var draft = Draft.Of(tree);
@@ -40,6 +43,10 @@ internal static class ScalarChange
             throw new CannotEdit($"{path} holds a {(node.IsMapping ? "mapping" : "list")}, not a single value");
         if (node.Tag is not null && value.Meaning.Type != CoreType.Text)
             throw new CannotEdit($"{path} is marked as a text by the tag {draft.Source.Slice(TextSpan.Between(node.Start, node.PropsEnd)).Trim()}");
+        if (node.Tag is { } tag && tag.StartsWith(CoreTags, StringComparison.Ordinal) && tag != $"{CoreTags}str")
+            throw new CannotEdit(
+                $"{path} has the tag {draft.Source.Slice(TextSpan.Between(node.Start, node.PropsEnd)).Trim()}, under which a new text would mean something else; "
+                + "take the tag away in a text editor first");
         if (value is { Kind: ScalarKind.Plain, Text.Length: 0 })
             throw new CannotEdit("an empty value is written by removing the entry");
     }

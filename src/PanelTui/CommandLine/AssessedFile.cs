@@ -5,11 +5,11 @@ namespace PanelTui.CommandLine;
 /// <summary>A schedule that a verb works with, or what is wrong with it on the error stream.</summary>
 internal static class AssessedFile
 {
-    /// <summary>Nothing for a file that is no schedule; why not has then been printed.</summary>
+    /// <summary>Null for a file that is no schedule; why not has then been printed.</summary>
     public static Assessment? Read(string file, Streams streams)
     {
         var input = ScheduleInput.Read(file, streams);
-        if (input.Problem is { } problem) streams.Refuse(problem);
+        if (input.ProblemLine is { } problem) streams.Error.WriteLine(problem);
         if (input.Snapshot is not { } snapshot) return null;
         if (snapshot.Assessment is { } assessment) return assessment;
         foreach (var wrong in snapshot.Diagnostics.Where(wrong => wrong.IsError))

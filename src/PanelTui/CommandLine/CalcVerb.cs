@@ -19,7 +19,7 @@ internal sealed class CalcVerb : Verb
         follow.
 
         Usage:
-          paneltui calc FILE [--json | --why FIGURE]
+          paneltui calc FILE [--why FIGURE] [--json]
 
         Examples:
           paneltui calc shed.panel.yaml
@@ -29,8 +29,8 @@ internal sealed class CalcVerb : Verb
         Figures: connected, legs, neutral, imbalance, demand, demand-neutral, minimum-
         ampacity, feeder-device, conductor, grounding-conductor, voltage-drop, transfer-
         rating, chain, branch:SPACE for each circuit, and running:NAME, starting:NAME,
-        endurance:NAME for each scenario. With --json, one object on standard output;
-        docs/calculation.md names every field.
+        endurance:NAME for each scenario. With --json, one object on standard output,
+        of one figure with --why; docs/json.md and docs/json/ describe every key.
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
         read.
         """;
@@ -38,8 +38,8 @@ internal sealed class CalcVerb : Verb
     protected override void Describe(Command command, Streams streams)
     {
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
-        var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
-        var why = new Option<string?>("--why") { Description = "how one figure came about, and the sections it rests on" };
+        var json = JsonOption();
+        var why = new Option<string?>("--why") { Description = "a figure, such as minimum-ampacity" };
         why.CompletionSources.Add([.. FigureNames.All]);
         command.Add(file);
         command.Add(json);
@@ -47,7 +47,7 @@ internal sealed class CalcVerb : Verb
         command.SetAction(parsed => AssessedFile.Read(parsed.GetRequiredValue(file), streams) switch
         {
             null => ExitCode.Unusable,
-            var assessment when parsed.GetValue(why) is { } figure => Why(assessment, figure, streams),
+            var assessment when parsed.GetValue(why) is { } figure => Why(assessment, figure, parsed.GetValue(json), streams),
             var assessment => All(assessment, parsed.GetValue(json), streams),
         });
     }
@@ -59,16 +59,16 @@ internal sealed class CalcVerb : Verb
         return ExitCode.Of(assessment);
     }
 
-    private static int Why(Assessment assessment, string figure, Streams streams)
+    private int Why(Assessment assessment, string figure, bool asJson, Streams streams)
     {
         if (assessment.Why(figure) is not { } derivation)
         {
             var known = assessment.Figures;
-            return streams.Refuse(
-                $"paneltui: there is no figure {figure} here{DidYouMean.Ending(figure, known)} The figures are {string.Join(", ", known)}.");
+            return Misuse(streams, $"there is no figure '{figure}' here{DidYouMean.Ending(figure, known)} The figures are {string.Join(", ", known)}.");
         }
 
-        foreach (var line in DerivationText.Of(derivation)) streams.Out.WriteLine(line);
+        if (asJson) streams.Out.WriteLine(DerivationJson.Of(derivation));
+        else foreach (var line in DerivationText.Of(derivation)) streams.Out.WriteLine(line);
         return ExitCode.Of(assessment);
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using PanelTui.Documents.Text;
+using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
@@ -7,23 +8,21 @@ namespace PanelTui.CommandLine;
 /// <summary>What `check --json` prints: every diagnostic and every finding with its file and place.</summary>
 internal static class CheckJson
 {
-    public static void Write(TextWriter output, IReadOnlyList<ScheduleInput> inputs) => output.WriteLine(JsonText.Of(json =>
+    /// <param name="lowest">What is less severe is left out.</param>
+    public static void Write(TextWriter output, IReadOnlyList<ScheduleInput> inputs, Severity lowest) => output.WriteLine(JsonOutput.Check.Of(json =>
     {
-        json.WriteStartObject();
-        json.WriteNumber("schema", CalcJson.Schema);
         json.WriteStartArray("files");
         foreach (var input in inputs) WriteFile(json, input);
         json.WriteEndArray();
         json.WriteStartArray("diagnostics");
-        foreach (var input in inputs) WriteDiagnostics(json, input);
+        foreach (var input in inputs) WriteDiagnostics(json, input, lowest);
         json.WriteEndArray();
         json.WriteStartArray("findings");
-        foreach (var input in inputs) WriteFindings(json, input);
+        foreach (var input in inputs) WriteFindings(json, input, lowest);
         json.WriteEndArray();
         json.WriteStartArray("accepted");
-        foreach (var input in inputs) WriteAccepted(json, input);
+        foreach (var input in inputs) WriteAccepted(json, input, lowest);
         json.WriteEndArray();
-        json.WriteEndObject();
     }));
 
     private static void WriteFile(Utf8JsonWriter json, ScheduleInput input)
@@ -32,12 +31,23 @@ internal static class CheckJson
         json.WriteString("file", input.Name);
         json.WriteBoolean("readable", input.Snapshot?.Assessment is not null);
         json.WriteString("problem", input.Problem);
+        if (input.At is { } at)
+        {
+            json.WriteNumber("line", at.Line);
+            json.WriteNumber("column", at.Column);
+        }
+        else
+        {
+            json.WriteNull("line");
+            json.WriteNull("column");
+        }
+
         json.WriteEndObject();
     }
 
-    private static void WriteDiagnostics(Utf8JsonWriter json, ScheduleInput input)
+    private static void WriteDiagnostics(Utf8JsonWriter json, ScheduleInput input, Severity lowest)
     {
-        foreach (var diagnostic in input.Snapshot?.Diagnostics ?? [])
+        foreach (var diagnostic in (input.Snapshot?.Diagnostics ?? []).Where(one => SeverityFilter.Shows(lowest, one)))
         {
             json.WriteStartObject();
             WritePlace(json, input, diagnostic.Span);
@@ -48,10 +58,10 @@ internal static class CheckJson
         }
     }
 
-    private static void WriteFindings(Utf8JsonWriter json, ScheduleInput input)
+    private static void WriteFindings(Utf8JsonWriter json, ScheduleInput input, Severity lowest)
     {
         if (input.Snapshot is not { Assessment: { } assessment } snapshot) return;
-        foreach (var finding in assessment.Findings)
+        foreach (var finding in assessment.Findings.Where(one => SeverityFilter.Shows(lowest, one.Severity)))
         {
             json.WriteStartObject();
             WritePlace(json, input, snapshot.Places.SpanOf(finding));
@@ -60,10 +70,10 @@ internal static class CheckJson
         }
     }
 
-    private static void WriteAccepted(Utf8JsonWriter json, ScheduleInput input)
+    private static void WriteAccepted(Utf8JsonWriter json, ScheduleInput input, Severity lowest)
     {
         if (input.Snapshot is not { Assessment: { } assessment } snapshot) return;
-        foreach (var accepted in assessment.Accepted)
+        foreach (var accepted in assessment.Accepted.Where(one => SeverityFilter.Shows(lowest, one.Finding.Severity)))
         {
             json.WriteStartObject();
             WritePlace(json, input, snapshot.Places.SpanOf(accepted.Finding));

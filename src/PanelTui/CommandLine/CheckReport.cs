@@ -9,45 +9,49 @@ namespace PanelTui.CommandLine;
 /// <summary>What `check` prints for people: a line a finding with its place, then what to check, then the count.</summary>
 internal static class CheckReport
 {
-    public static IEnumerable<string> Lines(string name, Snapshot snapshot)
+    /// <param name="lowest">What is less severe is left out, and still counted.</param>
+    public static IEnumerable<ReportLine> Lines(string name, Snapshot snapshot, Severity lowest = Severity.Note)
     {
-        foreach (var diagnostic in snapshot.Diagnostics) yield return Line(name, snapshot, diagnostic);
-        if (snapshot.Assessment is not { } assessment)
+        foreach (var diagnostic in snapshot.Diagnostics.Where(one => SeverityFilter.Shows(lowest, one))) yield return Of(name, snapshot, diagnostic);
+        foreach (var finding in snapshot.Assessment?.Findings.Where(one => SeverityFilter.Shows(lowest, one.Severity)) ?? [])
         {
-            yield return $"{DisplayText.Clean(name)}: not readable as a schedule";
-            yield break;
+            yield return Of(name, snapshot, finding, "");
+            yield return ReportLine.Plain($"    {finding.Mend}");
         }
 
-        foreach (var finding in assessment.Findings)
+        foreach (var (finding, because) in snapshot.Assessment?.Accepted.Where(one => SeverityFilter.Shows(lowest, one.Finding.Severity)) ?? [])
         {
-            yield return Line(name, snapshot, finding, finding.Severity.Word);
-            yield return DisplayText.Clean($"    {finding.Mend}");
+            yield return Of(name, snapshot, finding, "accepted ");
+            yield return ReportLine.Plain($"    because: {because}");
         }
 
-        foreach (var (finding, because) in assessment.Accepted)
-        {
-            yield return Line(name, snapshot, finding, $"accepted {finding.Severity.Word}");
-            yield return DisplayText.Clean($"    because: {because}");
-        }
-
-        yield return $"{DisplayText.Clean(name)}: {FindingCount.Of(snapshot)}";
+        yield return ReportLine.Plain(CheckSummary.OfFile(name, snapshot, lowest));
     }
 
     /// <summary>`FILE:LINE:COLUMN: error: what was found and what was expected [code]`.</summary>
-    public static string Line(string name, Snapshot snapshot, Diagnostic diagnostic)
-    {
-        var severity = diagnostic.IsError ? "error" : "note";
-        return DisplayText.Clean($"{name}:{PlaceOf(snapshot, diagnostic.Span)}: {severity}: {diagnostic.Message} [{diagnostic.Code}]");
-    }
+    public static string Line(string name, Snapshot snapshot, Diagnostic diagnostic) => Of(name, snapshot, diagnostic).Text;
 
-    private static string Line(string name, Snapshot snapshot, Finding finding, string kind)
+    private static ReportLine Of(string name, Snapshot snapshot, Diagnostic diagnostic) => new(
+        $"{name}:{PlaceOf(snapshot, diagnostic.Span)}: ", diagnostic.IsError ? "error" : "note", $": {diagnostic.Message} [{diagnostic.Code}]",
+        diagnostic.IsError ? Tint.Bad : Tint.Remark);
+
+    private static ReportLine Of(string name, Snapshot snapshot, Finding finding, string standing)
     {
         var spans = snapshot.Places.SpansOf(finding);
         var lines = spans.Skip(1).Select(span => snapshot.Source.PositionOf(span.Start).Line).Distinct().ToList();
         var also = lines.Count == 0 ? "" : $" (also {(lines.Count == 1 ? "line" : "lines")} {string.Join(", ", lines)})";
-        return DisplayText.Clean(
-            $"{name}:{PlaceOf(snapshot, spans[0])}: {kind}: {finding.Message}{also} [{finding.Rule}] ({finding.Cite})");
+        return new ReportLine(
+            $"{name}:{PlaceOf(snapshot, spans[0])}: {standing}", finding.Severity.Word, $": {finding.Message}{also} [{finding.Rule}] ({finding.Cite})",
+            TintOf(finding.Severity));
     }
+
+    private static Tint TintOf(Severity severity) => severity switch
+    {
+        Severity.Error => Tint.Bad,
+        Severity.Warning => Tint.Doubtful,
+        Severity.Note => Tint.Remark,
+        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, null),
+    };
 
     private static string PlaceOf(Snapshot snapshot, TextSpan? span)
     {

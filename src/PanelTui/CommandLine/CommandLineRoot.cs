@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Parsing;
 using System.Reflection;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Terminal;
@@ -11,18 +12,17 @@ internal static class CommandLineRoot
 {
     internal const string LookVariable = "PANELTUI_LOOK";
     private const int CommitLetters = 7;
-    private const string NoInput = "--no-input";
-    private const string DryRun = "--dry-run";
-    private const string DryRunShort = "-n";
+    internal const string NoInput = "--no-input";
+    internal const string DryRun = "--dry-run";
+    internal const string DryRunShort = "-n";
 
     public static int Run(string[] args, Streams streams, Func<string?, bool, Streams, int> edit)
     {
         streams = Told(args, streams);
         var root = Build(streams, edit);
-        if (UnknownOption(root, args) is { } unknown) return Misunderstood([unknown], streams);
         var parsed = root.Parse(args);
-        if (parsed.Errors.Count > 0 && parsed.Action is not HelpPage)
-            return Misunderstood([.. parsed.Errors.Select(error => error.Message), .. MistypedVerb(args)], streams);
+        var faults = parsed.Action is HelpPage || IsSuggesting(parsed) ? [] : CommandLineFaults.Of(parsed, root);
+        if (faults.Count > 0) return Misunderstood(faults, parsed.CommandResult.Command, root, streams);
         try
         {
             return parsed.Invoke(new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false });
@@ -34,7 +34,10 @@ internal static class CommandLineRoot
         }
     }
 
-    /// <summary>What the options that every command takes say of asking and of writing.</summary>
+    /// <summary>True for `[suggest:N]`, by which a shell asks how an unfinished line may go on.</summary>
+    private static bool IsSuggesting(ParseResult parsed) => parsed.Tokens is [{ Type: TokenType.Directive }, ..];
+
+    /// <summary>What the options say of asking and of writing.</summary>
     private static Streams Told(string[] args, Streams streams)
     {
         var options = args.TakeWhile(arg => arg != "--").ToHashSet();
@@ -52,49 +55,59 @@ internal static class CommandLineRoot
         var ascii = new Option<bool>("--ascii") { Description = "draw with ASCII characters alone" };
         var look = new Option<string?>("--look") { Description = string.Join(", ", Look.Names) };
         look.AcceptOnlyFromAmong([.. Look.Names]);
+        root.Options.Clear();
         root.Add(file);
         root.Add(ascii);
         root.Add(look);
         root.Add(new Option<bool>(NoInput) { Recursive = true, Description = "ask no question" });
-        root.Add(new Option<bool>(DryRun, DryRunShort) { Recursive = true, Description = "write nothing, say what would be written" });
+        root.Add(Help(RootPage, streams.Out));
+        root.Add(new VersionOption("--version", "-V") { Action = new HelpPage(VersionPage, streams.Out) });
         root.SetAction(parsed =>
         {
             Look.Choose(parsed.GetValue(look) ?? Environment.GetEnvironmentVariable(LookVariable) ?? Look.Names[0]);
             return edit(parsed.GetValue(file), parsed.GetValue(ascii), streams);
         });
-        foreach (var verb in Verbs.All)
-        {
-            var command = verb.Build(streams);
-            command.Add(new HelpOption { Action = new HelpPage(verb.Page, streams.Out) });
-            root.Add(command);
-        }
-
-        SetOwnPages(root, streams.Out);
-        root.Add(HelpCommandOf(streams.Out));
+        foreach (var verb in Verbs.All) root.Add(Explained(verb.Build(streams), verb.Page, streams.Out));
+        root.Add(Explained(HelpCommand(streams), RootPage, streams.Out));
+        root.Add(Explained(VersionCommand(streams.Out), VersionPage, streams.Out));
         return root;
     }
 
-    private static void SetOwnPages(RootCommand root, TextWriter output)
+    private static Command Explained(Command command, string page, TextWriter output)
     {
-        foreach (var option in root.Options)
-        {
-            if (option is HelpOption help) help.Action = new HelpPage(RootPage, output);
-            if (option is VersionOption version) version.Action = new HelpPage(VersionPage, output);
-        }
+        command.Add(Help(page, output));
+        return command;
     }
 
+    private static HelpOption Help(string page, TextWriter output) => new("--help", "-h") { Action = new HelpPage(page, output) };
+
     /// <summary>`paneltui help`, and `paneltui help check`.</summary>
-    private static Command HelpCommandOf(TextWriter output)
+    private static Command HelpCommand(Streams streams)
     {
         var help = new Command("help", "explain a command");
-        var topic = new Argument<string?>("COMMAND") { Arity = ArgumentArity.ZeroOrOne };
+        var topic = new Argument<string?>("COMMAND") { Arity = ArgumentArity.ZeroOrOne, Description = "a command of this program" };
+        topic.CompletionSources.Add([.. Verbs.All.Select(verb => verb.Name)]);
         help.Add(topic);
         help.SetAction(parsed =>
         {
-            output.WriteLine(Verbs.All.FirstOrDefault(verb => verb.Name == parsed.GetValue(topic))?.Page ?? RootPage);
+            var name = parsed.GetValue(topic);
+            var page = name is null or "help" ? RootPage : name == "version" ? VersionPage : Verbs.All.FirstOrDefault(verb => verb.Name == name)?.Page;
+            if (page is null) return streams.Misuse(null, $"there is no command '{name}'{DidYouMean.Hint(name!, Verbs.All.Select(verb => verb.Name))}");
+            streams.Out.WriteLine(page);
             return ExitCode.Clean;
         });
         return help;
+    }
+
+    private static Command VersionCommand(TextWriter output)
+    {
+        var version = new Command("version", "the program's version");
+        version.SetAction(_ =>
+        {
+            output.WriteLine(VersionPage);
+            return ExitCode.Clean;
+        });
+        return version;
     }
 
     internal static string RootPage => HelpPage.Root.Replace(HelpPage.PlaceOfVerbs, VerbList.Text, StringComparison.Ordinal);
@@ -102,32 +115,15 @@ internal static class CommandLineRoot
     /// <summary>`paneltui 1.2.3 (abc1234)` where the build knew its commit; then the licence.</summary>
     private static string VersionPage => $"paneltui {Version}{(Commit is { } commit ? $" ({commit})" : "")}\nMIT licence; comes with no warranty.";
 
-    private static string? Commit =>
+    internal static string? Commit =>
         typeof(CommandLineRoot).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+') is [_, { Length: >= CommitLetters } commit]
             ? commit[..CommitLetters] : null;
 
     internal static string Version => typeof(CommandLineRoot).Assembly.GetName().Version!.ToString(3);
 
-    /// <summary>The library would take a mistyped option for a file name; `--` before it says that it is one.</summary>
-    private static string? UnknownOption(RootCommand root, string[] args)
+    private static int Misunderstood(IReadOnlyList<string> faults, Command command, RootCommand root, Streams streams)
     {
-        var known = root.Subcommands.Prepend(root).SelectMany(command => command.Options)
-            .SelectMany(option => option.Aliases.Prepend(option.Name)).ToHashSet();
-        var unknown = Array.Find([.. args.TakeWhile(arg => arg != "--")], arg => arg.Length > 1 && arg[0] == '-' && !known.Contains(arg));
-        return unknown is null ? null : $"there is no option {unknown}{DidYouMean.Hint(unknown, known)}";
-    }
-
-    private static IEnumerable<string> MistypedVerb(string[] args) =>
-        args.Length > 0 && DidYouMean.Closest(args[0], Verbs.All.Select(verb => verb.Name)) is { } verb && verb != args[0]
-            ? [$"did you mean the command '{verb}'?"]
-            : [];
-
-    private static string OnOneLine(string error) => string.Join(' ', error.Split([' ', '\n', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries));
-
-    private static int Misunderstood(IEnumerable<string> errors, Streams streams)
-    {
-        foreach (var error in errors) streams.Error.WriteLine(Presentation.DisplayText.Clean($"paneltui: {OnOneLine(error)}"));
-        streams.Error.WriteLine("Try 'paneltui --help'.");
-        return ExitCode.Unusable;
+        foreach (var fault in faults.SkipLast(1)) streams.Refuse(fault);
+        return streams.Misuse(command == root ? null : command.Name, faults[^1]);
     }
 }

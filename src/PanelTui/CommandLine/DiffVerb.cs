@@ -19,8 +19,8 @@ internal sealed class DiffVerb : Verb
         came and went.
 
         Usage:
-          paneltui diff OLD NEW [--json | --markdown]
-          paneltui diff [REVISION [REVISION]] FILE [--json | --markdown]
+          paneltui diff OLD NEW [--json | --markdown | --quiet] [--color WHEN]
+          paneltui diff [REVISION [REVISION]] FILE [the same options]
 
         Examples:
           paneltui diff shed.panel.yaml shed-new.panel.yaml
@@ -28,6 +28,8 @@ internal sealed class DiffVerb : Verb
           paneltui diff HEAD~3 shed.panel.yaml          with a revision of git
           paneltui diff v1 v2 shed.panel.yaml --markdown
 
+        --quiet prints nothing: the exit code tells. --color is auto (on a terminal,
+        unless NO_COLOR is set), always or never. docs/json.md tells about --json.
         --textconv FILE prints a line for each fact, for git; `paneltui git-setup` sets
         that up.
         Exit codes, as those of diff: 0 the same, 1 they differ, 2 a version cannot be
@@ -37,32 +39,67 @@ internal sealed class DiffVerb : Verb
     protected override void Describe(Command command, Streams streams)
     {
         var named = new Argument<string[]>("VERSION") { Arity = new ArgumentArity(1, 3), Description = "files, or revisions and then a file" };
-        var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
+        var json = JsonOption();
         var markdown = new Option<bool>("--markdown") { Description = "for a review" };
         var textconv = new Option<bool>("--textconv") { Description = "one file, a line for each fact, for git" };
+        var quiet = QuietOption("print nothing; the exit code tells");
+        var color = Coloring.Option();
         command.Add(named);
-        command.Add(json);
-        command.Add(markdown);
-        command.Add(textconv);
-        command.SetAction(parsed => parsed.GetValue(textconv)
-            ? Textconv(parsed.GetRequiredValue(named)[0], streams)
-            : Compare(parsed.GetRequiredValue(named), parsed.GetValue(json) ? Json : parsed.GetValue(markdown) ? ChangeText.Markdown : ChangeText.Plain, streams));
+        Option<bool>[] forms = [json, markdown, quiet, textconv];
+        foreach (var option in forms) command.Add(option);
+        command.Add(color);
+        command.SetAction(parsed =>
+        {
+            string[] given = [.. forms.Where(form => parsed.GetValue(form)).Select(form => form.Name)];
+            var versions = parsed.GetRequiredValue(named);
+            if (given.Length > 1) return Misuse(streams, $"'{given[0]}' and '{given[1]}' are two ways to print: give one of them");
+            if (given.Length > 0 && parsed.GetResult(color) is { Implicit: false })
+                return Misuse(streams, $"'{given[0]}' has no color, so '--color' does not go with it");
+            if (parsed.GetValue(textconv))
+                return versions is [var file] ? Textconv(file, streams) : Misuse(streams, "'--textconv' takes one FILE");
+            var inColor = Coloring.IsOn(parsed.GetValue(color)!, streams);
+            return Compare(versions, Printing(given.FirstOrDefault(), inColor, streams), streams);
+        });
     }
+
+    private static Func<ScheduleChanges, IEnumerable<string>> Printing(string? form, bool inColor, Streams streams) => form switch
+    {
+        "--json" => changes => [ChangeJson.Of(changes)],
+        "--markdown" => ChangeText.Markdown,
+        "--quiet" => _ => [],
+        _ => changes => ChangeText.Plain(changes).SelectMany(line => Line(line).Rows(streams.Screen, inColor)),
+    };
+
+    /// <summary>A fact begins with the sign of what happened to it.</summary>
+    private static ReportLine Line(string line) => line is [var sign, ' ', ..] && TintOf(sign) is { } tint
+        ? new ReportLine("", line[..1], line[1..], tint)
+        : ReportLine.Plain(line);
+
+    private static Tint? TintOf(char sign) => sign switch
+    {
+        '+' => Tint.Good,
+        '-' => Tint.Bad,
+        '>' or '~' => Tint.Doubtful,
+        _ => null,
+    };
 
     private static int Compare(string[] named, Func<ScheduleChanges, IEnumerable<string>> print, Streams streams)
     {
         var (old, now) = VersionInput.Of(named, streams);
-        if ((ProblemOf(old) ?? ProblemOf(now)) is { } problem) return streams.Refuse(problem);
+        if ((ProblemOf(old) ?? ProblemOf(now)) is { } problem)
+        {
+            streams.Error.WriteLine(problem);
+            return ExitCode.Unusable;
+        }
+
         var changes = ScheduleChanges.Between(old.Snapshot!, now.Snapshot!);
         foreach (var line in print(changes)) streams.Out.WriteLine(line);
         return changes.AreNone ? ExitCode.Clean : Differ;
     }
 
-    private static IEnumerable<string> Json(ScheduleChanges changes) => [ChangeJson.Of(changes)];
-
     private static string? ProblemOf(ScheduleInput input)
     {
-        if (input.Problem is not null) return input.Problem;
+        if (input.ProblemLine is { } problem) return problem;
         if (input.Snapshot is { HasErrors: false } or { Tree.Root: null }) return null;
         return CheckReport.Line(input.Name, input.Snapshot!, input.Snapshot!.Diagnostics.First(wrong => wrong.IsError));
     }

@@ -27,7 +27,7 @@ internal static class EditVerb
         }
         catch (FileProblem problem)
         {
-            streams.Error.WriteLine(DisplayText.Clean($"{problem.Message}{Guess(path, problem)}"));
+            return problem.Fault == FileFault.NotFound ? streams.Misuse(null, $"there is no file '{path}'. {Guess(path)}") : streams.Refuse(problem.Message);
         }
         catch (YamlProblem problem)
         {
@@ -49,18 +49,13 @@ internal static class EditVerb
     }
 
     /// <summary>A file that is not there may have been meant as a command.</summary>
-    private static string Guess(string path, FileProblem problem)
-    {
-        if (problem.Fault != FileFault.NotFound) return "";
-        return DidYouMean.Closest(path, Verbs.All.Select(verb => verb.Name)) is { } verb
-            ? $" Did you mean the command '{verb}'?"
-            : $" 'paneltui new {path}' writes one to start from.";
-    }
+    private static string Guess(string path) => DidYouMean.Closest(path, Verbs.All.Select(verb => verb.Name)) is { } verb
+        ? $"Did you mean the command '{verb}'?"
+        : $"'paneltui new {path}' writes one to start from.";
 
     private static int Unreadable(string path, Documents.Snapshot snapshot, Streams streams)
     {
-        foreach (var line in CheckReport.Lines(path, snapshot)) streams.Error.WriteLine(line);
-        streams.Error.WriteLine("The editor opens it once these lines are mended in a text editor; nothing has been written.");
-        return ExitCode.Unusable;
+        foreach (var line in CheckReport.Lines(path, snapshot)) streams.Error.WriteLine(line.Text);
+        return streams.Refuse("the editor opens it once these lines are corrected in a text editor; nothing has been written");
     }
 }

@@ -11,6 +11,8 @@ internal sealed class GitSetupVerb : Verb
 
     public override string Summary => "have git merge and show schedules by what they say";
 
+    protected override bool Writes => true;
+
     public override string Page => """
         Set up the git repository of this folder: one line in .gitattributes, to be
         committed, and settings of this clone for merge, diff, difftool and mergetool.
@@ -18,7 +20,7 @@ internal sealed class GitSetupVerb : Verb
         whoever has neither gets git's own merge of lines.
 
         Usage:
-          paneltui git-setup [--check]
+          paneltui git-setup [--check | --dry-run] [--json]
 
         Examples:
           paneltui git-setup
@@ -31,31 +33,55 @@ internal sealed class GitSetupVerb : Verb
     protected override void Describe(Command command, Streams streams)
     {
         var check = new Option<bool>("--check") { Description = "say what is missing, change nothing" };
+        var json = JsonOption();
         command.Add(check);
-        command.SetAction(parsed => Run(Directory.GetCurrentDirectory(), parsed.GetValue(check), streams));
+        command.Add(json);
+        command.SetAction(parsed => parsed.GetValue(check) && streams.WritesNothing
+            ? Misuse(streams, "'--check' writes nothing, so '--dry-run' does not go with it")
+            : Run(Directory.GetCurrentDirectory(), parsed.GetValue(check), streams, parsed.GetValue(json)));
     }
 
-    internal static int Run(string folder, bool onlyCheck, Streams streams)
+    internal static int Run(string folder, bool onlyCheck, Streams streams, bool asJson = false)
     {
         var (found, answer) = GitRepository.Of(folder);
         if (found is not { } repository)
-            return streams.Refuse($"paneltui: this folder is in no git repository: {answer.Error}");
-        if (onlyCheck) return Check(repository, streams);
-        if (repository.WhyNotToWrite() is { } why) return streams.Refuse($"paneltui: {why}");
+            return streams.Refuse($"this folder is in no git repository: {answer.Error}");
+        if (onlyCheck) return Check(repository, streams, asJson);
+        if (repository.WhyNotToWrite() is { } why) return streams.Refuse(why);
+        if (streams.WritesNothing && asJson) return Report([.. Missing(repository)], changed: false, streams);
         if (streams.WritesNothing) return streams.WouldWrite($"{repository.AttributesFile} and settings of this clone");
-        return SetUp(repository, streams);
+        return SetUp(repository, streams, asJson);
     }
 
-    private static int Check(GitRepository repository, Streams streams)
+    private static IEnumerable<string> Missing(GitRepository repository) =>
+    [
+        .. repository.WhyNoAttributes() is { } why ? [why]
+            : HasAttributes(repository) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
+        .. repository.Unattributed(),
+        .. Different(repository.Top).Select(key => $"missing or different: git config {key}"),
+        .. Broken(repository.Top),
+    ];
+
+    private static int Report(string[] problems, bool changed, Streams streams)
     {
-        string[] missing =
-        [
-            .. repository.WhyNoAttributes() is { } why ? [why]
-                : HasAttributes(repository) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
-            .. repository.Unattributed(),
-            .. Different(repository.Top).Select(key => $"missing or different: git config {key}"),
-            .. Broken(repository.Top),
-        ];
+        streams.Out.WriteLine(JsonOutput.GitSetup.Of(json =>
+        {
+            json.WriteBoolean("ok", problems.Length == 0);
+            json.WriteBoolean("changed", changed);
+            json.WriteStrings("problems", problems);
+        }));
+        return ExitCode.Clean;
+    }
+
+    private static int Check(GitRepository repository, Streams streams, bool asJson)
+    {
+        string[] missing = [.. Missing(repository)];
+        if (asJson)
+        {
+            Report(missing, changed: false, streams);
+            return missing.Length == 0 ? ExitCode.Clean : ExitCode.Findings;
+        }
+
         foreach (var line in missing) streams.Out.WriteLine(DisplayText.Clean(line));
         streams.Out.WriteLine(missing.Length == 0
             ? "git merges and shows schedules by what they say: a trial merge came out right."
@@ -84,16 +110,17 @@ internal sealed class GitSetupVerb : Verb
             yield return $"does not run: git config {GitSettings.Textconv}; git shows lines instead";
     }
 
-    private static int SetUp(GitRepository repository, Streams streams)
+    private static int SetUp(GitRepository repository, Streams streams, bool asJson)
     {
         foreach (var (key, value) in GitSettings.All)
         {
             if (Git.Run(repository.Top, "config", key, value) is not { Succeeded: false } failed) continue;
-            return streams.Refuse($"paneltui: git config {key} failed: {failed.Error}");
+            return streams.Refuse($"git config {key} failed: {failed.Error}");
         }
 
         if (!HasAttributes(repository) && AddAttributes(repository.AttributesFile) is { } problem)
-            return streams.Refuse($"paneltui: {problem.Sentence}");
+            return streams.Refuse(problem.Sentence);
+        if (asJson) return Report([], changed: true, streams);
         streams.Out.WriteLine("git merges and shows schedules by what they say in this clone. Commit .gitattributes; each clone runs git-setup once.");
         return ExitCode.Clean;
     }

@@ -26,12 +26,13 @@ internal sealed class HelpPage(string page, TextWriter output) : SynchronousComm
         Options:
           --ascii          draw with ASCII characters alone
           --look NAME      standard, contrast or plain; PANELTUI_LOOK says it for good
-          -n, --dry-run    say what a command would write, and write nothing
           --no-input       ask no question, also on a terminal
           -h, --help       this page; `paneltui COMMAND --help` for a command's own
-          --version        the program's version
+          -V, --version    the program's version
 
-        FILE may be - for standard input where a command only reads; -- ends options.
+        Options of a command stand after it. FILE may be - for standard input where a
+        command only reads; -- ends options. Commands that write take -n, --dry-run:
+        say what would be written, and write nothing.
         Exit codes: 0 clean, 1 errors or differences found, 2 file or command line not
         usable, 70 a fault of this program, 128+n ended by signal n.
 

@@ -10,6 +10,9 @@ namespace PanelTui.CommandLine;
 /// <summary>`paneltui info`: the version, where the program keeps what, and what it was told about the terminal.</summary>
 internal sealed class InfoVerb : Verb
 {
+    /// <summary>The number that stands under `schedule` in a file.</summary>
+    private const int FileFormat = 1;
+
     private static readonly string[] Variables =
         ["TERM", "COLORTERM", "NO_COLOR", "LC_ALL", "LC_CTYPE", "LANG", "SSH_CONNECTION", "XDG_STATE_HOME",
         CommandLineRoot.LookVariable, Surroundings.EscapeVariable];
@@ -23,7 +26,7 @@ internal sealed class InfoVerb : Verb
         and what it was told about the terminal: what to add to a report of a fault.
 
         Usage:
-          paneltui info
+          paneltui info [--json]
 
         Examples:
           paneltui info
@@ -31,12 +34,28 @@ internal sealed class InfoVerb : Verb
         Exit code: 0.
         """;
 
-    protected override void Describe(Command command, Streams streams) => command.SetAction(_ =>
+    protected override void Describe(Command command, Streams streams)
     {
-        foreach (var line in Lines(Environment.GetEnvironmentVariable)) streams.Out.WriteLine(DisplayText.Clean(line));
-    });
+        var json = JsonOption();
+        command.Add(json);
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(json)) streams.Out.WriteLine(Json(Environment.GetEnvironmentVariable));
+            else foreach (var line in Lines(Environment.GetEnvironmentVariable)) streams.Out.WriteLine(DisplayText.Clean(line));
+            return ExitCode.Clean;
+        });
+    }
 
-    private static string Kept(Func<StateFolder, string> folder)
+    private const string NoFolder = "nowhere: there is no home folder, and XDG_STATE_HOME is not set to an absolute path";
+
+    private static string SystemName => $"{RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}";
+
+    private static string? Recovery => Kept(state => state.RecoveryFolder());
+
+    private static string? Places => Kept(state => state.PlacesFolder());
+
+    /// <summary>Null where there is no folder to keep things in.</summary>
+    private static string? Kept(Func<StateFolder, string> folder)
     {
         try
         {
@@ -44,21 +63,46 @@ internal sealed class InfoVerb : Verb
         }
         catch (FileProblem)
         {
-            return "nowhere: there is no home folder, and XDG_STATE_HOME is not set to an absolute path";
+            return null;
         }
     }
 
     private static IEnumerable<string> Lines(Func<string, string?> variable) =>
     [
         $"paneltui {CommandLineRoot.Version}, MIT licence",
-        $"system         {RuntimeInformation.OSDescription}, {RuntimeInformation.ProcessArchitecture}",
-        $"file format    schedule: 1; calc --json schema 1; code editions {string.Join(", ", Enum.GetValues<CodeEdition>().Select(edition => edition.Word))}",
-        $"unsaved work   {Kept(state => state.RecoveryFolder())}",
-        $"last places    {Kept(state => state.PlacesFolder())}",
+        $"system         {SystemName}",
+        $"file format    schedule: {FileFormat}; code editions {string.Join(", ", Editions)}",
+        $"JSON outputs   {string.Join(", ", JsonOutput.All.Select(output => $"{output.Name} {output.Version}"))}",
+        $"unsaved work   {Recovery ?? NoFolder}",
+        $"last places    {Places ?? NoFolder}",
         "settings       none are kept; the command line and the variables below say everything",
         $"colours        {Surroundings.Colours(variable).Word}",
         $"letters        {(Surroundings.IsAscii(variable) ? "ASCII" : "UTF-8")}",
         $"escape waits   {Surroundings.EscapePatience(variable).TotalMilliseconds:0} ms",
         .. Variables.Select(name => $"{name,-14} {variable(name) ?? "(not set)"}"),
     ];
+
+    private static IEnumerable<int> Editions => Enum.GetValues<CodeEdition>().Select(edition => edition.Year);
+
+    private static string Json(Func<string, string?> variable) => JsonOutput.Info.Of(json =>
+    {
+        json.WriteString("version", CommandLineRoot.Version);
+        json.WriteString("commit", CommandLineRoot.Commit);
+        json.WriteString("system", SystemName);
+        json.WriteNumber("file_format", FileFormat);
+        json.WriteStartArray("code_editions");
+        foreach (var edition in Editions) json.WriteNumberValue(edition);
+        json.WriteEndArray();
+        json.WriteStartObject("json_outputs");
+        foreach (var output in JsonOutput.All) json.WriteNumber(output.Name, output.Version);
+        json.WriteEndObject();
+        json.WriteString("recovery_folder", Recovery);
+        json.WriteString("places_folder", Places);
+        json.WriteString("colors", Surroundings.Colours(variable).Word);
+        json.WriteBoolean("ascii", Surroundings.IsAscii(variable));
+        json.WriteNumber("escape_wait_ms", (int)Surroundings.EscapePatience(variable).TotalMilliseconds);
+        json.WriteStartObject("variables");
+        foreach (var name in Variables) json.WriteString(name, variable(name));
+        json.WriteEndObject();
+    });
 }

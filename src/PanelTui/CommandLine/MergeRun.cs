@@ -5,8 +5,11 @@ using PanelTui.Presentation;
 namespace PanelTui.CommandLine;
 
 /// <summary>One merge of three files. Whatever goes wrong, the target never looks merged when it is not.</summary>
-internal sealed class MergeRun(string ancestor, string ours, string theirs, string target, string name, int markerSize)
+internal sealed class MergeRun(string ancestor, string ours, string theirs, string target, string name, int markerSize, bool asJson = false)
 {
+    /// <summary>As a target: standard output.</summary>
+    public const string StandardOutput = "-";
+
     private const int Unsettled = 1;
 
     private readonly MarkerLabels _labels = MarkerLabels.Default with { Size = Math.Clamp(markerSize, 7, 100) };
@@ -16,26 +19,46 @@ internal sealed class MergeRun(string ancestor, string ours, string theirs, stri
         try
         {
             var versions = new MergeFiles(Bytes(ancestor), Bytes(ours), Bytes(theirs), _labels);
-            if (streams.WritesNothing) return Say(Merge(versions), streams);
+            if (streams.WritesNothing) return Say(Merge(versions), false, streams);
+            if (target == StandardOutput) return ToStandardOutput(versions, streams);
             // Before anything can fail: were this process killed, git would show what is left here. Another target is
             // written at the end.
             if (Path.GetFullPath(target) == Path.GetFullPath(ours)) File.WriteAllBytes(target, versions.AllMarked());
             var merge = Merge(versions);
-            if (merge.WhyNot is { } why) return LinesOnly(versions, why, streams);
+            if (merge.WhyNot is not null) return LinesOnly(versions, merge, streams);
             Put(merge.IsClean ? merge.Settled().ToBytes() : merge.MarkedBytes(_labels));
-            return Say(merge, streams);
+            return Say(merge, true, streams);
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            Say(streams, $"could not be merged: {error.Message}");
-            return ExitCode.Unusable;
+            return streams.Refuse($"'{name}' could not be merged: {error.Message}");
         }
     }
 
-    private int Say(ScheduleMerge merge, Streams streams)
+    private int ToStandardOutput(MergeFiles versions, Streams streams)
     {
+        var merge = Merge(versions);
+        var bytes = merge switch
+        {
+            { WhyNot: not null } => LineMerged(versions, Directory.GetCurrentDirectory()),
+            { IsClean: true } => merge.Settled().ToBytes(),
+            _ => merge.MarkedBytes(_labels),
+        };
+        streams.Out.Write(System.Text.Encoding.UTF8.GetString(bytes));
+        return Say(merge, true, streams);
+    }
+
+    private int Say(ScheduleMerge merge, bool written, Streams streams)
+    {
+        if (asJson)
+        {
+            streams.Out.WriteLine(MergeJson.Of(merge, name, target, written));
+            return merge.IsClean ? ExitCode.Clean : Unsettled;
+        }
+
         if (merge.WhyNot is { } why) Say(streams, why);
         foreach (var conflict in merge.Conflicts) Say(streams, $"{conflict}");
+        if (!written) streams.WouldWrite(target);
         return merge.IsClean ? ExitCode.Clean : Unsettled;
     }
 
@@ -55,12 +78,15 @@ internal sealed class MergeRun(string ancestor, string ours, string theirs, stri
         }
     }
 
-    private int LinesOnly(MergeFiles versions, string why, Streams streams)
+    private int LinesOnly(MergeFiles versions, ScheduleMerge merge, Streams streams)
     {
-        Put(versions.LineMerge(Path.GetDirectoryName(Path.GetFullPath(target))!, ancestor, theirs) ?? versions.AllMarked());
-        Say(streams, $"{why}; merged by lines, settle what is marked");
+        Put(LineMerged(versions, Path.GetDirectoryName(Path.GetFullPath(target))!));
+        if (asJson) return Say(merge, true, streams);
+        Say(streams, $"{merge.WhyNot}; merged by lines, settle what is marked");
         return Unsettled;
     }
+
+    private byte[] LineMerged(MergeFiles versions, string folder) => versions.LineMerge(folder, ancestor, theirs) ?? versions.AllMarked();
 
     // Whole or not at all: beside the target, then in its place.
     private void Put(byte[] bytes)

@@ -12,6 +12,8 @@ internal sealed class NewVerb : Verb
 
     public override string Summary => "write a commented schedule to start from";
 
+    protected override bool Writes => true;
+
     public override string Page => """
         Write a commented schedule to start from. On a terminal a few questions make it:
         the supply, the spaces, the source, what switches, and what is to be fed from a
@@ -20,22 +22,32 @@ internal sealed class NewVerb : Verb
         An existing file is never overwritten.
 
         Usage:
-          paneltui new [--template] FILE
+          paneltui new [--template] [--quiet | --dry-run] FILE
 
         Examples:
           paneltui new shed.panel.yaml      then: paneltui shed.panel.yaml
           paneltui new -                    the example, on standard output
 
         Opening a file that does not exist yet asks the same questions.
+        Exit codes: 0 written, 2 not written.
         """;
 
     protected override void Describe(Command command, Streams streams)
     {
         var file = new Argument<string>("FILE") { Description = "the file to write, by convention NAME.panel.yaml; - for standard output" };
         var template = new Option<bool>("--template") { Description = "write the small example, ask nothing" };
+        var quiet = QuietOption("leave out what was written");
         command.Add(file);
         command.Add(template);
-        command.SetAction(parsed => Write(parsed.GetRequiredValue(file), parsed.GetValue(template), streams));
+        command.Add(quiet);
+        command.SetAction(parsed =>
+        {
+            var (path, isQuiet) = (parsed.GetRequiredValue(file), parsed.GetValue(quiet));
+            if (path == "-" && (isQuiet || streams.WritesNothing))
+                return Misuse(streams, "'new -' writes no file, so '--quiet' and '--dry-run' do not go with it");
+            if (isQuiet && streams.WritesNothing) return Misuse(streams, "'--dry-run' tells what would be written, so '--quiet' does not go with it");
+            return Write(path, parsed.GetValue(template), isQuiet, streams);
+        });
     }
 
     /// <summary>Asks, then writes the file; nothing is written where the person gives up.</summary>
@@ -49,11 +61,10 @@ internal sealed class NewVerb : Verb
         }
 
         streams.Out.WriteLine();
-        streams.Error.WriteLine("Given up; nothing has been written.");
-        return ExitCode.Unusable;
+        return streams.Refuse("given up; nothing has been written");
     }
 
-    private static int Write(string path, bool template, Streams streams)
+    private static int Write(string path, bool template, bool isQuiet, Streams streams)
     {
         if (path == "-")
         {
@@ -62,13 +73,13 @@ internal sealed class NewVerb : Verb
         }
 
         var code = streams.Person is { } person && !template ? Ask(path, person(), streams) : Save(path, Starter.Text, streams);
-        if (code == ExitCode.Clean && !streams.WritesNothing) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
+        if (code == ExitCode.Clean && !streams.WritesNothing && !isQuiet) streams.Out.WriteLine(Presentation.DisplayText.Clean($"Wrote {path}. Open it: paneltui {path}"));
         return code;
     }
 
     private static int Save(string path, string text, Streams streams)
     {
-        if (streams.WritesNothing) return Path.Exists(path) ? streams.Refuse($"{path} exists already and is not overwritten.") : streams.WouldWrite(path);
+        if (streams.WritesNothing) return Path.Exists(path) ? streams.Refuse($"'{path}' exists already and is not overwritten") : streams.WouldWrite(path);
         try
         {
             ScheduleFile.Save(path, SourceText.FromString(text), DiskState.Missing);
@@ -76,8 +87,7 @@ internal sealed class NewVerb : Verb
         }
         catch (FileProblem problem)
         {
-            streams.Error.WriteLine(Presentation.DisplayText.Clean(problem.Message));
-            return ExitCode.Unusable;
+            return streams.Refuse(problem.Message);
         }
     }
 }

@@ -1,113 +1,97 @@
-using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine;
-using PanelTui.Engine.Quantities;
 using PanelTui.Presentation;
 using PanelTui.Sheets;
 using PanelTui.Sheets.Formats;
-using PanelTui.Sheets.Layout;
 
 namespace PanelTui.CommandLine;
 
-/// <summary>One run of `print`: understands the order, makes the sheets, writes them.</summary>
-internal sealed class PrintRun(Streams streams)
-{
-    private const string Everything = "all";
+/// <summary>One sheet in one format, and where it goes.</summary>
+internal sealed record PrintedFile(SheetKind Kind, SheetFormat Format, string Path, byte[] Bytes);
 
-    public int Of(PrintOrder order)
+/// <summary>One run of `print`: makes the sheets and writes them.</summary>
+internal sealed class PrintRun(PrintOrder order, Streams streams)
+{
+    public int Of()
     {
-        if (Misunderstood(order) is { } problem) return streams.Refuse(problem);
         if (AssessedFile.Read(order.File, streams) is not { } assessment) return ExitCode.Unusable;
-        var choices = new SheetChoices(Paper.All.First(paper => paper.Name == order.Paper), order.Tape);
-        var code = order.What == Everything ? All(order, assessment, choices) : One(order, assessment, choices);
-        if (code != ExitCode.Clean || OpenErrors.Of(assessment) is not { } open) return code;
+        var open = OpenErrors.Of(assessment);
+        var code = order.Target is null ? ToStandardOutput(assessment) : ToFiles(assessment, open);
+        if (code != ExitCode.Clean || open is null) return code;
         streams.Error.WriteLine(DisplayText.Clean($"{order.File}: {open}"));
         return ExitCode.Findings;
     }
 
-    /// <summary>What can be said before the file is read.</summary>
-    private static string? Misunderstood(PrintOrder order) => order switch
+    private int ToStandardOutput(Assessment assessment)
     {
-        _ when order.What != Everything && SheetKind.Find(order.What) is null =>
-            Unknown("sheet", order.What, [.. SheetKind.All.Select(kind => kind.Name), Everything]),
-        { Format: { } format } when SheetFormat.Find(format) is null => Unknown("format", format, [.. SheetFormat.All.Select(known => known.Name)]),
-        _ when Paper.All.All(paper => paper.Name != order.Paper) => Unknown("paper", order.Paper, [.. Paper.All.Select(paper => paper.Name)]),
-        _ when !LabelSheet.Tapes.Contains(order.Tape) =>
-            $"paneltui: there is no tape of {Shown.Exactly(order.Tape)} mm here. There is {string.Join(", ", LabelSheet.Tapes.Select(tape => Shown.Exactly(tape)))}.",
-        { What: Everything, Output: null } => "paneltui: print all writes into a folder: name it with -o.",
-        { What: not Everything, Format: null, Output: { } path } when SheetFormat.ByEnding(path) is null =>
-            $"paneltui: the ending of {path} tells no format. Name one with --format, or end it in {string.Join(", ", SheetFormat.All.Select(format => format.Endings[0]))}.",
-        { Output: { } path, File: not "-" } when Path.GetFullPath(path) == Path.GetFullPath(order.File) =>
-            $"paneltui: {path} is the schedule itself; it is never overwritten by a sheet.",
-        _ => null,
-    };
-
-    private static string Unknown(string what, string word, string[] known) =>
-        $"paneltui: there is no {what} {word}{DidYouMean.Ending(word, known)} There is {string.Join(", ", known)}.";
-
-    private int One(PrintOrder order, Assessment assessment, SheetChoices choices)
-    {
-        var kind = SheetKind.Find(order.What)!;
-        var format = order switch
-        {
-            { Format: { } name } => SheetFormat.Find(name)!,
-            { Output: { } path } => SheetFormat.ByEnding(path)!,
-            _ => SheetFormat.Text,
-        };
-        if (format.Write(kind.Make(assessment, choices), choices) is not { } bytes)
-            return streams.Refuse($"paneltui: there is no {format.Name} of {kind.Name}: csv is for lists, svg for pictures.");
-        return order.Output is { } output ? ToFile(output, bytes, order.Force) : ToStandardOutput(bytes, format);
-    }
-
-    private int ToStandardOutput(byte[] bytes, SheetFormat format)
-    {
+        var (kind, format) = (SheetKind.Find(order.What)!, order.Formats[0]);
+        if (format.Write(kind.Make(assessment, order.Choices), order.Choices) is not { } bytes) return NoSuch(format, kind);
         if (!format.IsBinary)
         {
             streams.Out.Write(System.Text.Encoding.UTF8.GetString(bytes));
             return ExitCode.Clean;
         }
 
-        if (streams.Raw is not { } raw) return streams.Refuse($"paneltui: {format.Name} is not for a terminal: name a file with -o.");
+        if (streams.Raw is not { } raw) return streams.Refuse($"{format.Name} is not for a terminal: name a file with '-o'");
         using var stream = raw();
         stream.Write(bytes);
         return ExitCode.Clean;
     }
 
-    private int ToFile(string path, byte[] bytes, bool force)
+    private int ToFiles(Assessment assessment, string? open)
     {
-        if (streams.WritesNothing) return !force && Path.Exists(path) ? streams.Refuse($"{path} exists already; --force overwrites it.") : streams.WouldWrite(path);
-        if (OutputFile.Write(path, bytes, force) is { } problem)
-            return streams.Refuse(problem.Exists ? $"{problem.Sentence.TrimEnd('.')}; --force overwrites it." : problem.Sentence);
-        streams.Out.WriteLine(DisplayText.Clean($"Wrote {path}."));
+        var files = order.IsEverything ? SheetKind.All.SelectMany(kind => FilesOf(kind, assessment)).ToList() : FileOf(assessment);
+        if (files.Count == 0) return NoSuch(order.Formats[0], order.IsEverything ? null : SheetKind.Find(order.What)!);
+        if (WhyNotWritten(files) is { } reason) return streams.Refuse(reason);
+        foreach (var file in files)
+        {
+            if (!order.IsDryRun && OutputFile.Write(file.Path, file.Bytes, order.Force) is { } problem)
+                return streams.Refuse(problem.Exists ? $"{problem.Sentence.TrimEnd('.')}; '--force' overwrites it" : problem.Sentence);
+            if (order is { IsQuiet: false, AsJson: false }) Tell(file.Path);
+        }
+
+        if (order.AsJson) streams.Out.WriteLine(PrintJson.Of(files, !order.IsDryRun, open));
         return ExitCode.Clean;
     }
 
-    /// <summary>Nothing is written where one of the files exists already; their names are the program's own.</summary>
-    private int All(PrintOrder order, Assessment assessment, SheetChoices choices)
+    private void Tell(string path)
     {
-        var files = SheetKind.All.SelectMany(kind => Files(kind, order, assessment, choices)).ToList();
+        if (order.IsDryRun) streams.WouldWrite(path);
+        else streams.Out.WriteLine(DisplayText.Clean($"Wrote {path}."));
+    }
+
+    /// <summary>Nothing is written where one of the files exists already; the names in a folder are the program's own.</summary>
+    private string? WhyNotWritten(List<PrintedFile> files)
+    {
         if (!order.Force && files.Find(file => Path.Exists(file.Path)) is { Path: { } existing })
-            return streams.Refuse($"{existing} exists already; nothing was written. --force overwrites.");
+            return $"'{existing}' exists already; nothing was written. '--force' overwrites it.";
+        if (!order.IsEverything || order.IsDryRun) return null;
         try
         {
-            if (!streams.WritesNothing) Directory.CreateDirectory(order.Output!);
+            Directory.CreateDirectory(order.Target!);
+            return null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            return streams.Refuse($"{order.Output} is no folder to write in: {problem.Message}");
+            return $"'{order.Target}' is no folder to write in: {problem.Message}";
         }
-
-        return files.Max(file => ToFile(file.Path, file.Bytes, order.Force));
     }
 
-    /// <summary>PDF of each, the picture of those that are one, the list of those that are one; or the one format that is named.</summary>
-    private static IEnumerable<(string Path, byte[] Bytes)> Files(SheetKind kind, PrintOrder order, Assessment assessment, SheetChoices choices)
+    private List<PrintedFile> FileOf(Assessment assessment)
     {
-        var sheet = kind.Make(assessment, choices);
-        SheetFormat[] formats = order.Format is { } name ? [SheetFormat.Find(name)!] : [SheetFormat.Pdf, SheetFormat.Svg, SheetFormat.Csv];
-        foreach (var format in formats)
+        var (kind, format) = (SheetKind.Find(order.What)!, order.Formats[0]);
+        return format.Write(kind.Make(assessment, order.Choices), order.Choices) is { } bytes ? [new(kind, format, order.Target!, bytes)] : [];
+    }
+
+    private IEnumerable<PrintedFile> FilesOf(SheetKind kind, Assessment assessment)
+    {
+        var sheet = kind.Make(assessment, order.Choices);
+        foreach (var format in order.Formats)
         {
-            if (format.Write(sheet, choices) is { } bytes)
-                yield return (Path.Combine(order.Output!, kind.Name + format.Endings[0]), bytes);
+            if (format.Write(sheet, order.Choices) is { } bytes)
+                yield return new(kind, format, Path.Combine(order.Target!, kind.Name + format.Endings[0]), bytes);
         }
     }
+
+    private int NoSuch(SheetFormat format, SheetKind? kind) =>
+        streams.Refuse($"there is no {format.Name} of {kind?.Name ?? "any sheet"}: csv is for lists, svg for pictures");
 }

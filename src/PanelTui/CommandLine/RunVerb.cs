@@ -35,8 +35,8 @@ internal sealed class RunVerb : Verb
         of the day, 0 to 23. The course is an outage: the grid is gone, a generator that
         charges is there. With --grid the grid is there to charge, as between outages;
         with --outage neither is. The sum of the other course is told in a line.
-        --table adds every hour; --json prints one object, for every scenario unless
-        named.
+        --table adds every hour; --json prints one object with every hour, for every
+        scenario unless named (docs/json.md).
         Exit codes: 0 worked out, 1 worked out and errors found, 2 the file cannot be
         read, or there is no such scenario.
         """;
@@ -44,35 +44,37 @@ internal sealed class RunVerb : Verb
     protected override void Describe(Command command, Streams streams)
     {
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
-        var scenario = new Option<string?>("--scenario") { Description = "its name, as in the file" };
-        var from = new Option<string>("--from") { Description = "state of charge to begin with", DefaultValueFactory = _ => "100%" };
-        var at = new Option<int>("--at") { Description = "hour of the day to begin with, 0 to 23" };
+        var scenario = new Option<string?>("--scenario") { Description = "a scenario's name, as in the file" };
+        var from = new Option<string>("--from") { Description = "a state of charge, such as 80%", DefaultValueFactory = _ => "100%" };
+        var at = new Option<int>("--at") { Description = "an hour of the day, 0 to 23" };
         var grid = new Option<bool>("--grid") { Description = "the grid is there to charge" };
         var outage = new Option<bool>("--outage") { Description = "grid and generator do not charge" };
         var table = new Option<bool>("--table") { Description = "the course hour by hour" };
-        var json = new Option<bool>("--json") { Description = "one JSON object on standard output" };
+        var json = JsonOption();
         foreach (var option in new Option[] { scenario, from, at, grid, outage, table, json }) command.Add(option);
         command.Add(file);
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(grid) && parsed.GetValue(outage))
-                return streams.Refuse("paneltui: --grid and --outage are two courses: give one of them.");
+                return Misuse(streams, "'--grid' and '--outage' are two courses: give one of them");
+            if (parsed.GetValue(table) && parsed.GetValue(json))
+                return Misuse(streams, "'--json' has every hour already, so '--table' does not go with it");
             if (Request(parsed.GetValue(from)!, parsed.GetValue(at)) is not { } asked)
-                return streams.Refuse("paneltui: write --from as a share such as 80%, 0 to 100, and --at as an hour, 0 to 23.");
+                return Misuse(streams, "write '--from' as a share such as 80%, 0 to 100, and '--at' as an hour, 0 to 23");
             return AssessedFile.Read(parsed.GetRequiredValue(file), streams) is { } assessment
                 ? Run(assessment, parsed.GetValue(scenario), asked with { Charges = Charges(parsed.GetValue(grid), parsed.GetValue(outage)) }, (parsed.GetValue(json), parsed.GetValue(table)), streams)
                 : ExitCode.Unusable;
         });
     }
 
-    private static int Run(Assessment assessment, string? name, RunRequest asked, (bool Json, bool Table) form, Streams streams)
+    private int Run(Assessment assessment, string? name, RunRequest asked, (bool Json, bool Table) form, Streams streams)
     {
         var runs = RunsOf(assessment);
         var chosen = name is null ? runs[0] : runs.FirstOrDefault(run => run.Name == name);
         if (chosen is null)
         {
             var known = runs.Select(run => run.Name).ToList();
-            return streams.Refuse($"paneltui: there is no scenario {name}{DidYouMean.Ending(name!, known)} The file has {string.Join(", ", known)}.");
+            return Misuse(streams, $"there is no scenario '{name}'{DidYouMean.Ending(name!, known)} The file has {string.Join(", ", known)}.");
         }
 
         if (form.Json) streams.Out.WriteLine(ScenarioJson.Of(assessment, name is null ? runs : [chosen], asked));
@@ -82,10 +84,13 @@ internal sealed class RunVerb : Verb
 
     private static void Print(RunText text, bool table, IReadOnlyList<ScenarioRun> runs, Streams streams)
     {
-        foreach (var line in text.Lines()) streams.Out.WriteLine(line.TrimEnd());
+        foreach (var line in text.Lines()) streams.Out.WriteLine(InAscii(line.TrimEnd()));
         if (table) foreach (var line in text.Table()) streams.Out.WriteLine(line);
-        foreach (var line in ScenarioTable.Of(runs)) streams.Out.WriteLine(line);
+        foreach (var line in ScenarioTable.Of(runs)) streams.Out.WriteLine(InAscii(line));
     }
+
+    /// <summary>The page has no sign but ASCII of its own, for printers and mail: a name that is cut ends in a tilde.</summary>
+    private static string InAscii(string line) => line.Replace('…', '~');
 
     private static ImmutableArray<ScenarioRun> RunsOf(Assessment assessment) => assessment.Scenarios.IsEmpty
         ? [ScenarioRun.OfAll(assessment.Schedule, assessment.Connected.Loads)]

@@ -7,16 +7,16 @@ namespace PanelTui.CommandLine;
 internal static class ScheduleChoice
 {
     private const string Pattern = "*.panel.yaml";
-    private const string HowTo = "Which schedule? Name one: paneltui FILE; or write one: paneltui new FILE. More: paneltui --help";
+    private const string HowTo = "which schedule? Name one: paneltui FILE; or write one: paneltui new FILE";
 
-    /// <summary>Nothing where there is none, or no person who could choose; what to do has then been said.</summary>
+    /// <summary>Null where there is none, or no person who could choose; what to do has then been said.</summary>
     public static string? Here(Streams streams) => In(".", streams);
 
     internal static string? In(string folder, Streams streams)
     {
         string[] files = [.. Directory.GetFiles(folder, Pattern).Order(StringComparer.Ordinal)];
-        if (streams.Person is null) streams.Error.WriteLine(HowTo);
-        else if (files.Length == 0) streams.Error.WriteLine($"There is no {Pattern} in this folder. {HowTo}");
+        if (streams.Person is null) streams.Misuse(null, HowTo);
+        else if (files.Length == 0) streams.Misuse(null, $"there is no {Pattern} in this folder; {HowTo}");
         else return files.Length == 1 ? Plain(files[0]) : Chosen(files, streams);
         return null;
     }

@@ -2,15 +2,26 @@ using PanelTui.Documents;
 using PanelTui.Documents.Files;
 using PanelTui.Documents.Text;
 using PanelTui.Documents.Yaml;
+using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
 
 /// <summary>A schedule as a verb is given it: a path, or `-` for standard input.</summary>
-internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Problem)
+/// <param name="Problem">Why it could not be read at all, in one sentence; null for a text that was read.</param>
+/// <param name="At">Where in the file the problem is; null where it is about the file as a whole.</param>
+internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Problem, LinePosition? At = null)
 {
     private const string StandardInput = "-";
 
-    /// <summary>Never throws on what a user names or writes: what cannot be read at all is a <see cref="Problem"/>, one line.</summary>
+    /// <summary>The problem as a line for the error stream; null for a text that was read.</summary>
+    public string? ProblemLine => (Problem, At) switch
+    {
+        (null, _) => null,
+        (_, { } at) => DisplayText.Clean($"{Name}:{at.Line}:{at.Column}: error: {Problem}"),
+        _ => DisplayText.Clean($"paneltui: {Problem}"),
+    };
+
+    /// <summary>Never throws on what a user names or writes: what cannot be read at all is a <see cref="Problem"/>.</summary>
     public static ScheduleInput Read(string path, Streams streams)
     {
         var name = path == StandardInput ? "standard input" : path;
@@ -20,15 +31,15 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
         }
         catch (IOException problem) when (path == StandardInput)
         {
-            return new ScheduleInput(name, null, $"{name}: {problem.Message}");
+            return new ScheduleInput(name, null, $"standard input cannot be read: {problem.Message}");
         }
         catch (FileProblem problem)
         {
-            return new ScheduleInput(name, null, problem.Message);
+            return new ScheduleInput(name, null, problem.Fault == FileFault.NotFound ? $"there is no file '{path}'" : problem.Message);
         }
         catch (YamlProblem problem)
         {
-            return new ScheduleInput(name, null, $"{name}:{problem.Position.Line}:{problem.Position.Column}: error: {problem.Message}");
+            return new ScheduleInput(name, null, problem.Message, problem.Position);
         }
     }
 

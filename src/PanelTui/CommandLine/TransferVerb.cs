@@ -16,7 +16,7 @@ internal sealed class TransferVerb : Verb
         equipment, the circuits to leave off, and connecting the cables.
 
         Usage:
-          paneltui transfer FILE
+          paneltui transfer FILE [--json]
 
         Examples:
           paneltui transfer shed.panel.yaml
@@ -29,11 +29,14 @@ internal sealed class TransferVerb : Verb
     protected override void Describe(Command command, Streams streams)
     {
         var file = new Argument<string>("FILE") { Description = "a schedule; - for standard input" };
+        var json = JsonOption();
         command.Add(file);
+        command.Add(json);
         command.SetAction(parsed =>
         {
             if (AssessedFile.Read(parsed.GetRequiredValue(file), streams) is not { } assessment) return ExitCode.Unusable;
-            foreach (var line in TransferSteps.Of(assessment)) streams.Out.WriteLine(line);
+            if (parsed.GetValue(json)) streams.Out.WriteLine(TransferJson.Of(assessment));
+            else foreach (var line in TransferSteps.Of(assessment)) streams.Out.WriteLine(line);
             return ExitCode.Clean;
         });
     }

@@ -28,14 +28,14 @@ internal static class VersionInput
     {
         var name = $"{revision}:{file}";
         var shown = Git.Show(revision, file);
-        if (!shown.Succeeded) return new ScheduleInput(name, null, $"{revision} is no file here, and git does not know it for {file}: {shown.Error}");
+        if (!shown.Succeeded) return new ScheduleInput(name, null, $"'{revision}' is no file here, and git does not know it for '{file}': {shown.Error}");
         try
         {
             return new ScheduleInput(name, Snapshot.Of(SourceText.FromBytes(shown.Out)), null);
         }
         catch (YamlProblem problem)
         {
-            return new ScheduleInput(name, null, $"{name}:{problem.Position.Line}:{problem.Position.Column}: error: {problem.Message}");
+            return new ScheduleInput(name, null, problem.Message, problem.Position);
         }
     }
 }

@@ -40,6 +40,7 @@ internal static class CommandBook
         new SheetsCommand(),
         new SaveElsewhereCommand(),
         new RepaintCommand(),
+        new SuspendCommand(),
         new SaveAndLeaveCommand(),
         new DiscardAndLeaveCommand(),
         new StayCommand(),

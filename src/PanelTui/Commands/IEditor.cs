@@ -48,6 +48,9 @@ internal interface IEditor
     /// <summary>Paints everything anew.</summary>
     void Repaint();
 
+    /// <summary>Stops the program for the shell's job control, and paints everything once it goes on.</summary>
+    void Suspend();
+
     void Enter(EditorMode mode);
 
     void Leave();

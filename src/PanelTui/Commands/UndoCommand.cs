@@ -16,7 +16,7 @@ internal sealed class UndoCommand : EditorCommand
 
     public override EditorMode Modes => EditorMode.Face | EditorMode.Page;
 
-    public override string? WhyNot(IEditor editor) => editor.Session.UndoTitle is null ? "Nothing has been changed yet" : null;
+    public override string? WhyNot(IEditor editor) => editor.Session.UndoTitle is null ? "Nothing has been changed yet; Z suspends to the shell" : null;
 
     public override void Run(IEditor editor) => editor.Session.Undo();
 }

@@ -6,10 +6,9 @@ namespace PanelTui.Presentation;
 /// <summary>A frontier as one JSON object; a circuit is its id, else its name, and a space is written as in the file.</summary>
 internal static class BalanceJson
 {
-    public static string Of(BalanceFrontier frontier, BalancePlan chosen) => JsonText.Of(json =>
+    /// <param name="written">True when the file now has the plan's spaces.</param>
+    public static string Of(BalanceFrontier frontier, BalancePlan chosen, bool written) => JsonOutput.Balance.Of(json =>
     {
-        json.WriteStartObject();
-        json.WriteNumber("schema", CalcJson.Schema);
         json.WriteString("by", $"{frontier.By}");
         json.WriteFigure("now_percent", frontier.Now.Value);
         json.WriteBoolean("complete", frontier.IsComplete);
@@ -17,7 +16,7 @@ internal static class BalanceJson
         json.WriteStartArray("frontier");
         foreach (var plan in frontier.Plans) Write(json, frontier, plan);
         json.WriteEndArray();
-        json.WriteEndObject();
+        json.WriteBoolean("written", written);
     });
 
     private static void Write(Utf8JsonWriter json, BalanceFrontier frontier, BalancePlan plan)

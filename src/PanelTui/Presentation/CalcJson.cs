@@ -9,15 +9,10 @@ namespace PanelTui.Presentation;
 /// <summary>An assessment as one JSON object: numbers plain, of twelve digits, what is not worked out as null.</summary>
 internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
 {
-    /// <summary>Counts up when a name or a meaning changes; added names leave it as it is.</summary>
-    public const int Schema = 1;
-
-    public static string Of(Assessment assessment) => JsonText.Of(json => new CalcJson(json, assessment).Write());
+    public static string Of(Assessment assessment) => JsonOutput.Calc.Of(json => new CalcJson(json, assessment).Write());
 
     private void Write()
     {
-        json.WriteStartObject();
-        json.WriteNumber("schema", Schema);
         WritePanel();
         WriteConnected();
         WriteDemand();
@@ -31,7 +26,6 @@ internal sealed class CalcJson(Utf8JsonWriter json, Assessment assessment)
         json.WriteStartArray("derivations");
         foreach (var derivation in assessment.Derivations) DerivationJson.Write(json, derivation);
         json.WriteEndArray();
-        json.WriteEndObject();
     }
 
     private void WritePanel()

@@ -6,10 +6,8 @@ namespace PanelTui.Presentation;
 /// <summary>What changed between two versions, as JSON.</summary>
 internal static class ChangeJson
 {
-    public static string Of(ScheduleChanges changes) => JsonText.Of(json =>
+    public static string Of(ScheduleChanges changes) => JsonOutput.Diff.Of(json =>
     {
-        json.WriteStartObject();
-        json.WriteNumber("schema", CalcJson.Schema);
         json.WriteBoolean("same", changes.AreNone);
         json.WriteStartArray("changes");
         foreach (var fact in changes.Facts) Write(json, fact);
@@ -19,7 +17,6 @@ internal static class ChangeJson
         json.WriteEndArray();
         FindingJson.WriteArray(json, "findings_came", changes.Came);
         FindingJson.WriteArray(json, "findings_went", changes.Went);
-        json.WriteEndObject();
     });
 
     private static void Write(Utf8JsonWriter json, ScheduleChange fact)

@@ -7,6 +7,13 @@ namespace PanelTui.Presentation;
 /// <summary>JSON as text, indented; what a file says is escaped, so that no control character reaches a terminal.</summary>
 internal static class JsonText
 {
+    public static void WriteStrings(this Utf8JsonWriter json, string name, IEnumerable<string> values)
+    {
+        json.WriteStartArray(name);
+        foreach (var value in values) json.WriteStringValue(value);
+        json.WriteEndArray();
+    }
+
     public static string Of(Action<Utf8JsonWriter> write)
     {
         using var bytes = new MemoryStream();

@@ -8,7 +8,7 @@ internal static class RuleText
     private const int Columns = 78;
 
     /// <summary>Two lines or three a rule: its severity and name, and what it asks.</summary>
-    public static IEnumerable<string> List() => RuleBook.All.SelectMany(rule =>
+    public static IEnumerable<string> List(IEnumerable<CodeRule> rules) => rules.SelectMany(rule =>
         Indented(rule.Summary, 10).Prepend($"{rule.Severity.Word,-8}  {rule.Name}"));
 
     public static IEnumerable<string> Of(CodeRule rule) =>

@@ -14,17 +14,14 @@ internal sealed class ScenarioJson(Utf8JsonWriter json, Assessment assessment, R
     private readonly Schedule _schedule = assessment.Schedule;
 
     public static string Of(Assessment assessment, IReadOnlyList<ScenarioRun> runs, RunRequest asked) =>
-        JsonText.Of(json => new ScenarioJson(json, assessment, asked).Write(runs));
+        JsonOutput.Run.Of(json => new ScenarioJson(json, assessment, asked).Write(runs));
 
     private void Write(IReadOnlyList<ScenarioRun> runs)
     {
-        json.WriteStartObject();
-        json.WriteNumber("schema", CalcJson.Schema);
         json.WriteStartArray("scenarios");
         foreach (var run in runs) WriteScenario(run);
         json.WriteEndArray();
         WriteNeutral();
-        json.WriteEndObject();
     }
 
     private void WriteScenario(ScenarioRun run)

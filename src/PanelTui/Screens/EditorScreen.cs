@@ -116,6 +116,8 @@ internal sealed class EditorScreen : Runnable, IEditor
 
     public void Repaint() => TerminalHost.Repaint(App!);
 
+    public void Suspend() => TerminalHost.Suspend(App!);
+
     public void Later(Action action) => App?.Invoke(action);
     public void Leave() => App?.RequestStop(this);
 

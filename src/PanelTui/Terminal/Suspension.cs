@@ -34,7 +34,7 @@ internal sealed class Suspension : IDisposable
         });
     }
 
-    /// <summary>Stops the whole job, as Ctrl+Z does, and returns when it goes on.</summary>
+    /// <summary>Stops the whole job, as a shell does on its own Ctrl+Z, and returns when it goes on.</summary>
     public void Stop()
     {
         _stopping = true;

@@ -19,7 +19,7 @@ public static class TerminalHost
         ArgumentNullException.ThrowIfNull(build);
         if (OperatingSystem.IsWindows() || TerminalCheck.WhyNot() is not null)
         {
-            Parting.Say(TerminalCheck.WhyNot()!);
+            Parting.Say($"paneltui: {TerminalCheck.WhyNot()}");
             return NoTerminal;
         }
 
@@ -39,6 +39,13 @@ public static class TerminalHost
     {
         ArgumentNullException.ThrowIfNull(app);
         (app.Driver?.GetOutput() as DiffOutput)?.Repaint();
+    }
+
+    /// <summary>Gives the terminal back, stops the job as a shell's own Ctrl+Z does, and paints everything once it goes on.</summary>
+    public static void Suspend(IApplication app)
+    {
+        ArgumentNullException.ThrowIfNull(app);
+        (app.Driver?.GetOutput() as DiffOutput)?.Suspend();
     }
 
     /// <summary>Paints what has changed and sends it, in the middle of a turn: for what must be seen before long work goes on.</summary>

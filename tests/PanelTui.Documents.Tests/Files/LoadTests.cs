@@ -32,6 +32,16 @@ public class LoadTests : TestFolder
     public void A_device_is_no_file() => Problem("/dev/zero").Message.ShouldBe("/dev/zero is a pipe or a device, not a file.");
 
     [Fact]
+    public void A_file_that_the_kernel_makes_up_is_refused_unread_also_through_a_link()
+    {
+        Assert.SkipUnless(File.Exists("/proc/kmsg"), "needs Linux");
+        File.CreateSymbolicLink(PathOf("log.yaml"), "/proc/kmsg");
+        foreach (var path in (string[])["/proc/kmsg", "/proc/self/status", PathOf("log.yaml")])
+            Problem(path).Message.ShouldBe($"{path} is a file that the system makes up when it is read, not a file on a disk.");
+        ScheduleFile.Load(Write("empty.yaml", "")).Source.Text.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void A_pipe_is_refused_without_waiting_for_a_writer()
     {
         using (var mkfifo = Process.Start("mkfifo", PathOf("pipe"))) mkfifo.WaitForExit();

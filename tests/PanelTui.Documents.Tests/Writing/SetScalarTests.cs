@@ -140,6 +140,14 @@ public class SetScalarTests
     public void A_tag_that_says_text_keeps_numbers_out() =>
         Edited.Refusal(() => Edited.Set("a: !!str x\n", "/a", "5", ScalarKind.Plain)).ShouldBe("/a is marked as a text by the tag !!str");
 
+    [Theory]
+    [InlineData("!!binary")]
+    [InlineData("!!int")]
+    [InlineData("!<tag:yaml.org,2002:timestamp>")]
+    public void A_tag_that_says_anything_else_keeps_new_texts_out(string tag) =>
+        Edited.Refusal(() => Edited.Set($"a: {tag} eA==\n", "/a", "XYZZY")).ShouldBe(
+            $"/a has the tag {tag}, under which a new text would mean something else; take the tag away in a text editor first");
+
     [Fact]
     public void Half_a_surrogate_pair_cannot_be_written() =>
         Edited.Refusal(() => Edited.Set("a: x\n", "/a", "\uD83D")).ShouldContain("half of a surrogate pair");

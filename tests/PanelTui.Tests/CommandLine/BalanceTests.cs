@@ -65,10 +65,12 @@ public class BalanceTests
 
     [Theory]
     [InlineData("--by scenario Nowhere", "has no scenario Nowhere")]
-    [InlineData("--by sideways", "--by sideways is unknown; use connected, demand, worst or scenario NAME.")]
+    [InlineData("--by sideways", "'--by' does not take 'sideways'; use connected, demand, worst or scenario NAME")]
     [InlineData("--by scenario", "needs the scenario's name")]
+    [InlineData("--by demand more", "'more' is one word too many after '--by demand'")]
+    [InlineData("--dry-run", "'--dry-run' goes with that")]
     [InlineData("--write", "standard input cannot be written to")]
-    [InlineData("--seconds 0", "--seconds is above 0")]
+    [InlineData("--seconds 0", "'--seconds' is above 0")]
     public void What_cannot_be_done_is_one_sentence(string words, string sentence)
     {
         var ran = Ran.With(Shed.Text, ["balance", "-", .. words.Split(' ')]);

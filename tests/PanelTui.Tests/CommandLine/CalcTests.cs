@@ -8,7 +8,7 @@ public class CalcTests
     public void Json_holds_every_field_of_the_contract()
     {
         using var json = JsonDocument.Parse(Ran.With(Shed.Text, "calc", "-", "--json").Out);
-        Names(json.RootElement).ShouldBe(["schema", "panel", "connected", "demand", "feeder", "transfer", "scenarios", "findings", "accepted", "derivations"]);
+        Names(json.RootElement).ShouldBe(["schema", "output", "panel", "connected", "demand", "feeder", "transfer", "scenarios", "findings", "accepted", "derivations"]);
         Names(json.RootElement.GetProperty("panel")).ShouldBe(["name", "system", "spaces", "poles_used", "poles_open"]);
         Names(json.RootElement.GetProperty("connected")).ShouldBe(["va", "legs", "neutral_amps", "imbalance_percent"]);
         Names(json.RootElement.GetProperty("demand")).ShouldBe(

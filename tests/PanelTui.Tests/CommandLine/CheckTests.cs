@@ -6,7 +6,7 @@ public class CheckTests
 {
     [Fact]
     public void A_schedule_with_nothing_wrong_exits_with_0() =>
-        Ran.With(Shed.Text, "check", "-").ShouldBe(new Ran(0, "standard input: none\n", ""));
+        Ran.With(Shed.Text, "check", "-").ShouldBe(new Ran(0, "standard input: no findings; what the file does not state was not checked\n", ""));
 
     [Fact]
     public void Two_circuits_in_one_space_are_an_error_that_names_both_lines()
@@ -43,7 +43,7 @@ public class CheckTests
     public void A_file_that_is_not_there_is_one_sentence_on_standard_error()
     {
         var ran = Ran.Of("check", "no-such-file.panel.yaml");
-        ran.ShouldBe(new Ran(2, "", "There is no file no-such-file.panel.yaml.\n"));
+        ran.ShouldBe(new Ran(2, "", "paneltui: there is no file 'no-such-file.panel.yaml'\n"));
     }
 
     [Fact]
@@ -54,6 +54,71 @@ public class CheckTests
         var broken = folder.File("broken.panel.yaml", "circuits: [");
         Ran.Of("check", good).Code.ShouldBe(0);
         Ran.Of("check", good, broken).Code.ShouldBe(2);
+    }
+
+    [Fact]
+    public void Several_files_end_in_a_line_that_sums_them_up()
+    {
+        using var folder = new TempFolder();
+        var good = folder.File("good.panel.yaml", Shed.Text);
+        var clash = folder.File("clash.panel.yaml", Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal));
+        var broken = folder.File("broken.panel.yaml", "circuits: [");
+        Ran.Of("check", good, clash).Out.ShouldEndWith("\n2 files: 1 error, 0 warnings, 0 notes\n");
+        Ran.Of("check", good, clash, broken, folder.File("none.yaml")).Out.ShouldEndWith("\n4 files: 2 errors, 0 warnings, 0 notes; 2 files not readable\n");
+        Ran.Of("check", good).Out.ShouldNotContain("files:");
+    }
+
+    [Theory]
+    [InlineData("error", "error")]
+    [InlineData("warning", "error warning")]
+    [InlineData("note", "error warning note")]
+    public void Severity_is_the_least_that_is_shown_and_the_exit_code_stays(string lowest, string shown)
+    {
+        var text = File.ReadAllText(Shed.Example("packing-shed")).Replace("space: 3\n", "space: 1\n", StringComparison.Ordinal);
+        var all = Ran.With(text, "check", "-");
+        all.Code.ShouldBe(1);
+        var ran = Ran.With(text, "check", "-", "--severity", lowest);
+        ran.Code.ShouldBe(1);
+        Kinds(all.Out).ShouldBe(["error", "note", "warning"]);
+        Kinds(ran.Out).ShouldBe(shown.Split(' ').Order());
+        ran.Out.Contains("not shown", StringComparison.Ordinal).ShouldBe(lowest != "note");
+        using var json = JsonDocument.Parse(Ran.With(text, "check", "-", "--severity", lowest, "--json").Out);
+        json.RootElement.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("severity").GetString()!).Distinct().Order()
+            .ShouldBe(shown.Split(' ').Order());
+    }
+
+    [Fact]
+    public void Quiet_prints_nothing_and_the_exit_code_tells()
+    {
+        var clash = Shed.Text.Replace("space: 3,", "space: 1,", StringComparison.Ordinal);
+        Ran.With(Shed.Text, "check", "-", "--quiet").ShouldBe(new Ran(0, "", ""));
+        Ran.With(clash, "check", "-", "-q").ShouldBe(new Ran(1, "", ""));
+        Ran.With("circuits: 1\n", "check", "-", "-q").ShouldBe(new Ran(2, "", ""));
+    }
+
+    [Theory]
+    [InlineData(true, "auto", true)]
+    [InlineData(false, "auto", false)]
+    [InlineData(false, "always", true)]
+    [InlineData(true, "never", false)]
+    public void Color_is_for_a_terminal_that_has_it_unless_told_otherwise(bool hasColor, string when, bool painted)
+    {
+        var ran = Ran.OnScreen(100, hasColor, "check", Shed.Example("packing-shed"), "--color", when);
+        ran.Out.Contains("\e[33mwarning\e[0m: ", StringComparison.Ordinal).ShouldBe(painted);
+        ran.Out.Contains('\e', StringComparison.Ordinal).ShouldBe(painted);
+    }
+
+    [Theory]
+    [InlineData(80)]
+    [InlineData(41)]
+    public void Long_lines_fold_at_the_width_of_a_terminal_and_lose_no_word(int columns)
+    {
+        var whole = Ran.Of("check", Shed.Example("market-hall")).Out;
+        whole.Split('\n').ShouldContain(line => line.Length > 200);
+        var folded = Ran.OnScreen(columns, false, "check", Shed.Example("market-hall")).Out;
+        folded.Split('\n').ShouldAllBe(line => line.Length <= columns);
+        if (columns >= 80) Words(folded).ShouldBe(Words(whole));
+        Ran.OnScreen(columns, false, "check", Shed.Example("market-hall"), "--json").Out.ShouldBe(Ran.Of("check", Shed.Example("market-hall"), "--json").Out);
     }
 
     [Fact]
@@ -84,4 +149,9 @@ public class CheckTests
         ran.Out.ShouldNotContain('\e');
         ran.Out.ShouldNotContain('\a');
     }
+
+    private static string[] Kinds(string lines) => [.. lines.Split('\n').Select(line => line.Split(": ")).Where(parts => parts.Length > 2 && parts[0].StartsWith("standard input:", StringComparison.Ordinal))
+        .Select(parts => parts[1]).Distinct().Order()];
+
+    private static string[] Words(string lines) => lines.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 }

@@ -102,20 +102,72 @@ public partial class MannersTests
     public void Info_tells_where_unsaved_work_is_kept() => Ran.Of("info").Out.ShouldContain("unsaved work");
 
     [Theory]
-    [InlineData("check")]
-    [InlineData("check", "--jason", "x")]
-    [InlineData("calc", "a", "b")]
-    public void A_command_line_that_is_not_understood_exits_with_2_and_points_to_help(params string[] args)
+    [InlineData("'check' needs FILE: a schedule; - for standard input", "check", "check")]
+    [InlineData("there is no option '--jason'; did you mean --json?", "check", "check", "--jason", "x")]
+    [InlineData("'check' has no option '--table'", "check", "check", "x", "--table")]
+    [InlineData("'b' is one argument too many; 'calc' takes FILE", "calc", "calc", "a", "b")]
+    [InlineData("'--why' needs a value: a figure, such as minimum-ampacity", "calc", "calc", "a", "--why")]
+    [InlineData("'--at' does not take 'noon'; expected: an hour of the day, 0 to 23", "run", "run", "a", "--at", "noon")]
+    [InlineData("'--severity' does not take 'high'; expected: error, warning or note", "check", "check", "a", "--severity", "high")]
+    [InlineData("'csh' is not bash, zsh or fish", "completions", "completions", "csh")]
+    [InlineData("'merge' needs BASE OURS THEIRS", "merge", "merge", "a", "b")]
+    [InlineData("'schema' takes no argument, and 'x' is one", "schema", "schema", "x")]
+    [InlineData("there is no figure 'imbalanse' here", "calc", "calc", "-", "--why", "imbalanse")]
+    [InlineData("there is no scenario 'Nigth'", "run", "run", "-", "--scenario", "Nigth")]
+    [InlineData("there is no sheet 'dor'", "print", "print", "dor", "-")]
+    [InlineData("there is no format 'doc'", "print", "print", "directory", "-", "--format", "doc")]
+    [InlineData("'--tape' is for labels, and 'directory' has none", "print", "print", "directory", "-", "--tape", "9")]
+    [InlineData("there is no command 'bogus'", null, "help", "bogus")]
+    [InlineData("'--json' is an option of a command: name the command first", null, "shed.yaml", "--json")]
+    [InlineData("there is no file 'bogus'", null, "bogus")]
+    public void A_command_line_that_is_not_understood_exits_with_2_and_points_to_the_help_of_its_command(string said, string? command, params string[] args)
     {
-        var ran = Ran.Of(args);
+        var ran = Ran.With(Shed.Text, args);
         ran.Code.ShouldBe(2);
         ran.Out.ShouldBeEmpty();
-        ran.Error.ShouldContain("paneltui --help");
+        ran.Error.ShouldStartWith($"paneltui: {said}");
+        ran.Error.ShouldEndWith($"\nTry 'paneltui {(command is null ? "" : $"{command} ")}--help'.\n");
+        ran.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length.ShouldBe(2);
+    }
+
+    [Theory]
+    [InlineData("--version")]
+    [InlineData("-V")]
+    [InlineData("version")]
+    [InlineData("help", "version")]
+    public void The_version_is_told_however_it_is_asked_for(params string[] args) => Ran.Of(args).ShouldBe(new Ran(0, Ran.Of("--version").Out, ""));
+
+    [Fact]
+    public void Standard_output_is_a_dash_wherever_a_command_writes_a_file()
+    {
+        using var folder = new TempFolder();
+        var (old, ours) = (folder.File("base.yaml", Shed.Text), folder.File("ours.yaml", Shed.Text.Replace("Well pump", "Barn pump", StringComparison.Ordinal)));
+        Ran.Of("print", "directory", old, "-o", "-").ShouldBe(Ran.Of("print", "directory", old));
+        Ran.Of("print", "directory", old, "--output", "-", "--format", "csv").ShouldBe(Ran.Of("print", "directory", old, "--format", "csv"));
+        Ran.Of("print", "directory", old, "-o", "-", "--format", "pdf").Error.ShouldBe("paneltui: pdf is not for a terminal: name a file with '-o'\n");
+        Ran.Of("merge", old, ours, old, "--output", "-").ShouldBe(new Ran(0, File.ReadAllText(ours), ""));
+        File.Exists("-").ShouldBeFalse();
+    }
+
+    [Theory]
+    [InlineData("print", "all", "-", "-o", "-")]
+    [InlineData("print", "directory", "-", "-o", "-", "--force")]
+    [InlineData("print", "directory", "-", "-o", "-", "--json")]
+    [InlineData("print", "directory", "-", "-o", "-", "-n")]
+    [InlineData("merge", "a", "b", "c", "-o", "-", "--json")]
+    [InlineData("merge", "a", "b", "c", "-o", "-", "-n")]
+    [InlineData("new", "-", "-n")]
+    public void What_does_not_go_with_standard_output_is_refused(params string[] args)
+    {
+        var ran = Ran.With(Shed.Text, args);
+        ran.Code.ShouldBe(2);
+        ran.Out.ShouldBeEmpty();
+        ran.Error.ShouldEndWith($"Try 'paneltui {args[0]} --help'.\n");
     }
 
     [Fact]
     public void A_mistyped_command_is_guessed() =>
-        Ran.Of("chek").Error.ShouldContain("There is no file chek. Did you mean the command 'check'?");
+        Ran.Of("chek").Error.ShouldContain("there is no file 'chek'. Did you mean the command 'check'?");
 
     [Fact]
     public void New_writes_a_commented_schedule_that_checks_without_an_error_and_never_overwrites()
@@ -236,7 +288,7 @@ public partial class MannersTests
     public void A_dash_is_standard_input(params string[] args) => Ran.With(Shed.Text, args).Code.ShouldBe(0);
 
     [Fact]
-    public void Two_dashes_end_the_options() => Ran.Of("check", "--", "-x.yaml").Error.ShouldContain("There is no file -x.yaml");
+    public void Two_dashes_end_the_options() => Ran.Of("check", "--", "-x.yaml").Error.ShouldContain("there is no file '-x.yaml'");
 
     [GeneratedRegex(@"^paneltui \d+\.\d+\.\d+( \([0-9a-f]{7}\))?$")]
     private static partial Regex VersionLine();

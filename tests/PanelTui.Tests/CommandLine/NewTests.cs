@@ -25,7 +25,7 @@ public class NewTests
         var file = folder.File("barn.panel.yaml");
         var ran = Ran.Answering(["Barn"], "new", file);
         ran.Code.ShouldBe(2);
-        ran.Error.ShouldBe("Given up; nothing has been written.\n");
+        ran.Error.ShouldBe("paneltui: given up; nothing has been written\n");
         File.Exists(file).ShouldBeFalse();
     }
 
@@ -54,7 +54,7 @@ public class NewTests
         var ran = Ran.Answering(["Barn"], folder.File("barn.panel.yaml"));
         ran.Out.ShouldContain("barn.panel.yaml does not exist yet.\n");
         ran.Out.ShouldContain(" 1 What is the panel called?");
-        ran.Error.ShouldBe("Given up; nothing has been written.\n");
+        ran.Error.ShouldBe("paneltui: given up; nothing has been written\n");
     }
 
     [Fact]

@@ -95,7 +95,7 @@ public class PrintTests
     [InlineData("print labels - --tape 10", "There is 9, 12, 18, 24")]
     [InlineData("print directory - -o door.doc", "tells no format")]
     [InlineData("print diagram - --format csv", "there is no csv of diagram")]
-    [InlineData("print all -", "name it with -o")]
+    [InlineData("print all -", "name it with '-o'")]
     public void What_is_not_understood_is_said_in_a_line(string line, string says)
     {
         var ran = Ran.With(Text, line.Split(' '));

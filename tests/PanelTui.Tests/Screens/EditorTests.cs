@@ -126,6 +126,16 @@ public class EditorTests
     }
 
     [Fact]
+    public void Control_Z_undoes_and_says_so_the_first_time_for_whoever_meant_to_suspend()
+    {
+        using var editor = new OpenEditor();
+        editor.Press(Key.Z.WithCtrl).Screen.ShouldContain("Nothing has been changed yet; Z suspends to the shell");
+        editor.GoTo("2").Press(Key.D, Key.Z.WithCtrl).Session.Message.ShouldEndWith(". Ctrl+Z and u undo; Z suspends to the shell");
+        editor.GoTo("2").Press(Key.D, Key.Z.WithCtrl).Session.Message.ShouldNotContain("suspends");
+        editor.Press(new Key(':')).Type("suspend").Screen.ShouldContain("Suspend to the shell; fg comes back");
+    }
+
+    [Fact]
     public void A_key_that_can_do_nothing_says_why()
     {
         using var editor = new OpenEditor();

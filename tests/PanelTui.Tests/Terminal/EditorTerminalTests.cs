@@ -91,6 +91,28 @@ public sealed class EditorTerminalTests : TerminalTests
         ShouldBeClean(terminal);
     }
 
+    /// <summary>By a shell with job control, as a person has it: the key, and the command by its name.</summary>
+    [Theory]
+    [InlineData("Z")]
+    [InlineData(":suspend\r")]
+    public void The_editor_suspends_to_the_shell_and_fg_paints_it_whole_again(string keys)
+    {
+        Assert.SkipWhen(Pty.WhyNot is not null, Pty.WhyNot ?? "");
+        Variables["PS1"] = "shell% ";
+        Variables["ENV"] = null;
+        using var terminal = Pty.Start(["/bin/sh", "-i"], Variables, Folder);
+        terminal.Until(_ => terminal.Sent.EndsWith("shell% ", StringComparison.Ordinal)).Type($"'{RealProgram.Path}' shed.yaml\r").Until(IsEditor);
+        terminal.Type("d").Until(IsChanged);
+        terminal.Type(keys).Until(screen => !screen.Modes.Contains("?1049") && terminal.Sent.EndsWith("shell% ", StringComparison.Ordinal));
+        terminal.Sent.ShouldContain("Stopped");
+        terminal.Type("fg\r").Until(screen => IsEditor(screen) && IsChanged(screen));
+        terminal.Type("u").Until(screen => screen.Text.Contains("Undone", StringComparison.Ordinal));
+        terminal.Type("\u0011").Until(screen => !screen.Modes.Contains("?1049") && terminal.Sent.EndsWith("shell% ", StringComparison.Ordinal));
+        terminal.Type("exit\r").ExitCode().ShouldBe(0);
+    }
+
+    private static bool IsEditor(Vt screen) => screen.Modes.Contains("?1049") && screen.Text.Contains("Packing shed standby", StringComparison.Ordinal);
+
     [Fact]
     public void A_change_by_another_program_is_on_the_screen_without_a_key()
     {

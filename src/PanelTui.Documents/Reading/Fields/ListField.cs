@@ -35,7 +35,7 @@ internal sealed class ListField<T>(string path, ValueForm<T> form, string exampl
 
     public Outcome<T> ReadOne(string text) => text.Contains(',', StringComparison.Ordinal)
         ? Outcome.Refused<T>($"is {Quoted.Of(text)}; put a list in brackets, e.g. {Example}")
-        : form.Read(text);
+        : LookAlikes.Read(text, form.Read);
 
     public override string? WhyNot(string text) => Typed.List(text)
         .Select(one => ReadOne(one).Problem)

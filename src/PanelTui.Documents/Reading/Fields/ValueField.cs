@@ -25,7 +25,7 @@ internal sealed class ValueField<T>(string path, ValueForm<T> form, string examp
 
     public override ImmutableArray<string> Meant(string text) => form.Meant(text);
 
-    public Outcome<T> Read(string text) => form.Read(text);
+    public Outcome<T> Read(string text) => LookAlikes.Read(text, form.Read);
 
     public override bool Same(string one, string other) =>
         base.Same(one, other)

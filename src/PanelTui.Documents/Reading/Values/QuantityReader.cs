@@ -19,10 +19,14 @@ internal static class QuantityReader
         if (found.Unit is null && IsOfAnother(unit, measures)) return Refused(text, WrongUnit(number, unit, measures, example));
         var value = WrittenNumber.Read(number, found.Unit?.Symbol ?? unit, fractions);
         if (!value.Succeeded) return Refused(text, $", which {value.Problem}");
-        return found.Unit is null
-            ? Refused(text, WrongUnit(number, unit, measures, example))
+        if (found.Unit is null) return Refused(text, WrongUnit(number, unit, measures, example));
+        return WrittenNumber.TwoReadings(number) is { } readings && IsOfThousands(found.Unit, found.Measure)
+            ? Refused(text, $", which can be read as {found.Unit.After(readings.Thousands)} or as {found.Unit.After(readings.Decimals)}; write one of these")
             : Within(text, found.Measure, found.Unit.ToBase(value.Value));
     }
+
+    /// <summary>True for a unit that values of thousands are written in, and of which three decimals are rare: W, but not kW.</summary>
+    private static bool IsOfThousands(MeasuringUnit unit, Measure measure) => measure.Most >= 1000 && unit.ToBase(1) != 1000;
 
     /// <summary>Whether the unit is known, and that of another quantity, however it is spelt.</summary>
     private static bool IsOfAnother(string unit, IReadOnlyList<Measure> measures) =>

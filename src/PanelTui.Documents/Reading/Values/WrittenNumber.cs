@@ -10,6 +10,12 @@ internal static class WrittenNumber
 
     private const NumberStyles PointAndSign = NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign;
 
+    private const string TwoRatings =
+        "names two ratings; write one, and the two halves of a tandem as two circuits, such as spaces 17a and 17b";
+
+    /// <summary>From here on both sides of a slash are values of their own: `15/20`, `120/240`; a fraction of an inch or a horsepower is smaller.</summary>
+    private const int LeastOfTwo = 10;
+
     private static readonly (char Character, string Share)[] OneCharacterFractions =
     [
         ('½', "1/2"), ('¼', "1/4"), ('¾', "3/4"), ('⅓', "1/3"), ('⅔', "2/3"),
@@ -24,6 +30,7 @@ internal static class WrittenNumber
         if (number.Count(char.IsAsciiDigit) > MostDigits)
             return Outcome.Refused<decimal>("has more digits than any nameplate");
         if (Plain(number) is { } value) return Outcome.Of(value);
+        if (TwoValues(number)) return Outcome.Refused<decimal>(unit == "A" ? TwoRatings : "names two values; write the one that holds here");
         if (Fraction(number) is { } share)
             return fractions ? Outcome.Of(share) : Refused("is a fraction", Show(share), unit);
         return OtherNotation(number, unit);
@@ -56,6 +63,21 @@ internal static class WrittenNumber
         var halves = parts[^1].Split('/');
         if (halves.Length != 2 || whole is null) return null;
         return Whole(halves[0]) is { } over && Whole(halves[1]) is > 0 and { } under ? whole + (over / under) : null;
+    }
+
+    /// <summary>`15/20` is no share but two numbers.</summary>
+    private static bool TwoValues(string number) =>
+        number.Split('/') is [var one, var other] && Plain(one.Trim()) >= LeastOfTwo && Plain(other.Trim()) >= LeastOfTwo;
+
+    /// <summary>
+    /// The two readings of a number with exactly three decimals, 1500 and 1.5 for `1.500`: in much of the world its point groups
+    /// thousands. Null for a number with one reading.
+    /// </summary>
+    public static (string Thousands, string Decimals)? TwoReadings(string number)
+    {
+        if (number.Split('.') is not [{ Length: > 0 and <= 3 } whole, { Length: 3 } rest]) return null;
+        if (whole[0] == '0' || !(whole + rest).All(char.IsAsciiDigit)) return null;
+        return (whole + rest, rest.EndsWith('0') ? Show(decimal.Parse(number, PointAndSign, CultureInfo.InvariantCulture)) : $"{number}0");
     }
 
     private static decimal? Whole(string digits) =>
