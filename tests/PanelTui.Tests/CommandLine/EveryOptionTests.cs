@@ -97,6 +97,26 @@ public sealed class EveryOptionTests : IDisposable
     }
 
     [Fact]
+    public void Each_option_of_the_set_up_of_git_changes_something_or_is_refused()
+    {
+        var folder = Path.GetDirectoryName(_folder.File("x"))!;
+        var seen = new List<string>();
+        foreach (var (check, json, dry) in ((bool, bool, bool)[])[(false, false, false), (true, false, false), (false, true, false), (true, true, false), (false, false, true), (false, true, true)])
+        {
+            Clear(folder);
+            PanelTui.CommandLine.Git.Run(folder, "init", "-q").Succeeded.ShouldBeTrue();
+            using var output = new StringWriter();
+            var code = GitSetupVerb.Run(folder, check, new Streams(() => Stream.Null, output, TextWriter.Null) { WritesNothing = dry }, json);
+            seen.Add($"{code} {output} {File.Exists(_folder.File(".gitattributes"))}");
+        }
+
+        seen.Distinct().Count().ShouldBe(seen.Count);
+        Ran.Of("git-setup", "--check", "--dry-run").Code.ShouldBe(2);
+        new GitSetupVerb().Build(new Streams(() => Stream.Null, TextWriter.Null, TextWriter.Null)).Options.Select(option => option.Name).Order()
+            .ShouldBe(["--check", "--dry-run", "--json"]);
+    }
+
+    [Fact]
     public void An_option_before_the_command_is_refused_whatever_it_is()
     {
         var streams = new Streams(() => Stream.Null, TextWriter.Null, TextWriter.Null);

@@ -12,7 +12,7 @@ public class RunTests
             var ran = Ran.Of("run", Shed.Example(name), "--table", "--from", "80%");
             ran.Code.ShouldBe(0, name);
             var lines = ran.Out.Split('\n');
-            lines.Length.ShouldBeGreaterThan(40, name);
+            lines.Length.ShouldBeGreaterThan(30, name);
             lines.Where(line => line.Length > 80).ShouldBeEmpty(name);
             ran.Out.Where(letter => letter is not ('\n' or (>= ' ' and <= '~'))).ShouldBeEmpty(name);
         }

@@ -14,6 +14,9 @@ internal sealed record Measure(string Name, ImmutableArray<MeasuringUnit> Units,
 
     public bool HasFractions { get; init; }
 
+    /// <summary>False where no value is in the thousands, so that `1.500` has one reading.</summary>
+    public bool HasThousands { get; init; } = true;
+
     /// <summary>Where the number is copied from: `as on the handle`.</summary>
     public string WrittenAs { get; init; } = "with its unit";
 

@@ -39,7 +39,7 @@ internal static class Measures
     public static readonly Measure Length = new(
         "a length",
         [MeasuringUnit.Base("ft"), new("m", number => NineDigits.Of(UnitsNet.Length.FromMeters((double)number).Feet))],
-        Limits.Length);
+        Limits.Length) { HasThousands = false };
 
     public static readonly Measure Area = new(
         "an area",

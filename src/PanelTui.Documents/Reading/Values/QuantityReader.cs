@@ -26,7 +26,7 @@ internal static class QuantityReader
     }
 
     /// <summary>True for a unit that values of thousands are written in, and of which three decimals are rare: W, but not kW.</summary>
-    private static bool IsOfThousands(MeasuringUnit unit, Measure measure) => measure.Most >= 1000 && unit.ToBase(1) != 1000;
+    private static bool IsOfThousands(MeasuringUnit unit, Measure measure) => measure.HasThousands && measure.Most >= 1000 && unit.ToBase(1) != 1000;
 
     /// <summary>Whether the unit is known, and that of another quantity, however it is spelt.</summary>
     private static bool IsOfAnother(string unit, IReadOnlyList<Measure> measures) =>
