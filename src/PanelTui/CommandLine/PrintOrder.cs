@@ -2,7 +2,6 @@ using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine.Quantities;
 using PanelTui.Sheets;
 using PanelTui.Sheets.Formats;
-using PanelTui.Sheets.Layout;
 
 namespace PanelTui.CommandLine;
 

@@ -47,7 +47,7 @@ internal sealed class RulesVerb : Verb
     private int Print(string[] words, bool asJson, Streams streams)
     {
         var named = words is [var name] ? RuleBook.Find(name) : null;
-        ImmutableArray<CodeRule> found = named is null ? RuleSearch.Of(words) : [named];
+        var found = named is null ? RuleSearch.Of(words) : [named];
         if (found.IsEmpty) return Misuse(streams, NothingFound(words));
         if (asJson) streams.Out.WriteLine(RulesJson.Of(found));
         else foreach (var line in named is null ? RuleText.List(found) : RuleText.Of(named)) streams.Out.WriteLine(line);
