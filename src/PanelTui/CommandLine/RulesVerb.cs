@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using PanelTui.Documents.Reading.Values;
 using PanelTui.Engine.Rules;
