@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.Collections.Immutable;
 using PanelTui.CommandLine;
 

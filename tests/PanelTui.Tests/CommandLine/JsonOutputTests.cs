@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
-using PanelTui.CommandLine;
 using PanelTui.Presentation;
 using PanelTui.Tests.Git;
 
