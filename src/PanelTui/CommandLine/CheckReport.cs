@@ -1,6 +1,7 @@
 using PanelTui.Documents;
 using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
+using PanelTui.Engine;
 using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
@@ -50,7 +51,7 @@ internal static class CheckReport
         Severity.Error => Tint.Bad,
         Severity.Warning => Tint.Doubtful,
         Severity.Note => Tint.Remark,
-        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, null),
+        _ => throw Unnamed.Of(severity),
     };
 
     private static string PlaceOf(Snapshot snapshot, TextSpan? span)

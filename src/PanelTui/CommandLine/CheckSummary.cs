@@ -1,4 +1,5 @@
 using PanelTui.Documents;
+using PanelTui.Engine;
 using PanelTui.Engine.Rules;
 using PanelTui.Presentation;
 
@@ -48,7 +49,7 @@ internal static class CheckSummary
         Severity.Note => "",
         Severity.Warning => count.Notes > 0 ? "; notes not shown" : "",
         Severity.Error => count.Notes + count.Warnings > 0 ? "; warnings and notes not shown" : "",
-        _ => throw new ArgumentOutOfRangeException(nameof(lowest), lowest, null),
+        _ => throw Unnamed.Of(lowest),
     };
 
     private static string Counted(int count, string word) => $"{count} {word}{(count == 1 ? "" : "s")}";

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PanelTui.Engine;
 
 namespace PanelTui.CommandLine;
 
@@ -50,6 +51,6 @@ internal static class Coloring
         Tint.Doubtful => $"\e[33m{word}\e[0m",
         Tint.Remark => $"\e[36m{word}\e[0m",
         Tint.Good => $"\e[32m{word}\e[0m",
-        _ => throw new ArgumentOutOfRangeException(nameof(tint), tint, null),
+        _ => throw Unnamed.Of(tint),
     };
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using PanelTui.Documents.Reading;
+using PanelTui.Engine;
 using PanelTui.Engine.Rules;
 
 namespace PanelTui.CommandLine;
@@ -30,6 +31,6 @@ internal static class SeverityFilter
         Severity.Note => 0,
         Severity.Warning => 1,
         Severity.Error => 2,
-        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, null),
+        _ => throw Unnamed.Of(severity),
     };
 }

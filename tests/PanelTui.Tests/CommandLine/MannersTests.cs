@@ -74,7 +74,7 @@ public partial class MannersTests
     }
 
     [Theory]
-    [InlineData("calc - <&-", "standard input: it is closed", 2)]
+    [InlineData("calc - <&-", "paneltui: standard input cannot be read: it is closed", 2)]
     [InlineData("check none.yaml 2>&-", "", 2)]
     [InlineData("--version >&- 2>&-", "", 2)]
     [InlineData("<&- >&- 2>&-", "", 2)]
