@@ -6,6 +6,7 @@ namespace PanelTui.Tests.Git;
 /// A clone that is set up, and a program that does not do its part: git gives what it gives by itself, and nothing is
 /// lost.
 /// </summary>
+[UnsupportedOSPlatform("windows")]
 public class GitAloneTests
 {
     private const string Base = "schedule: 1\npanel: {system: 120/240 V 1ph 3W, spaces: 12}\ncircuits:\n"
