@@ -10,9 +10,16 @@ public static class RemoveCircuit
 {
     public static Intended In(Snapshot snapshot, int ordinal)
     {
+        var title = $"Remove {Called.Circuit(snapshot, ordinal)}";
+        var id = snapshot.Places.NodeAt(Places.Circuit(ordinal).Then(CircuitFields.Id.Key)) is { IsScalar: true } written ? written.Value : null;
+        if (id is not null && ScenarioMentions.Paths(snapshot, id) is { } mentions)
+        {
+            var done = Attempt.Of(snapshot, title, tree => YamlEditor.RemoveAll(tree, [Places.Circuit(ordinal), .. mentions]) ?? throw new CannotEdit("not at once"));
+            if (done.IsPossible) return done;
+        }
+
         List<Func<YamlTree, TextChange>> edits = [tree => YamlEditor.RemoveItem(tree, Places.Circuits, ordinal)];
-        if (snapshot.Places.NodeAt(Places.Circuit(ordinal).Then(CircuitFields.Id.Key)) is { IsScalar: true } id)
-            edits.AddRange(ScenarioMentions.Removing(snapshot, id.Value));
-        return Attempt.Of(snapshot, $"Remove {Called.Circuit(snapshot, ordinal)}", [.. edits]);
+        if (id is not null) edits.AddRange(ScenarioMentions.Removing(snapshot, id));
+        return Attempt.Of(snapshot, title, [.. edits]);
     }
 }

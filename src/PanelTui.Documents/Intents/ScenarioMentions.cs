@@ -18,6 +18,31 @@ internal static class ScenarioMentions
             select edit;
     }
 
+    /// <summary>What goes with a circuit, to be removed at once; null where a scenario would have to be written in another way.</summary>
+    public static IReadOnlyList<YamlPath>? Paths(Snapshot snapshot, string id)
+    {
+        var paths = new List<YamlPath>();
+        var count = snapshot.Places.NodeAt(Places.Scenarios)?.Items.Length ?? 0;
+        for (var scenario = 0; scenario < count; scenario++)
+        {
+            foreach (var field in new Field[] { ScenarioFields.Running, ScenarioFields.Except, ScenarioFields.Starting })
+            {
+                var path = Places.Scenario(scenario).Then(field.Key);
+                var node = path.Find(snapshot.Tree!);
+                if (node is { IsScalar: true } && node.Value == id)
+                {
+                    if (field == ScenarioFields.Running) return null;
+                    paths.Add(path);
+                }
+
+                paths.AddRange(Enumerable.Range(0, node?.Items.Length ?? 0)
+                    .Where(index => Aliases.Resolve(node!.Items[index].Value).Value == id).Select(index => path.Then(index)));
+            }
+        }
+
+        return paths;
+    }
+
     private static IEnumerable<Func<YamlTree, TextChange>> Removing(
         Snapshot snapshot, YamlPath path, Field field, string id)
     {

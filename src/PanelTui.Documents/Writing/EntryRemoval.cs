@@ -11,12 +11,19 @@ internal static class EntryRemoval
     public static TextChange Of(YamlTree tree, YamlPath path)
     {
         var draft = Draft.Of(tree);
+        var plan = Plan(draft, path);
+        return draft.Commit($"remove {path.Last}", plan.Edits, draft.With(plan.Path, plan.Change));
+    }
+
+    /// <summary>The same as one of several edits that are made at once.</summary>
+    /// <exception cref="CannotEdit">It cannot be made.</exception>
+    public static PlannedEdit Plan(Draft draft, YamlPath path)
+    {
         if (path.IsRoot || path.Last.Key is null) throw new CannotEdit($"{path} is not an entry of a mapping");
         draft.NodeAt(path);
         var map = draft.NodeAt(path.Parent);
         var index = map.Pairs.IndexOf(map.PairOf(path.Last.Key)!);
-        var intended = draft.With(path.Parent, old => old.WithoutEntry(index));
-        return draft.Commit($"remove {path.Last}", Edits(draft, map, index), intended);
+        return new(path.Parent, old => old.WithoutEntry(index), [.. Edits(draft, map, index)]);
     }
 
     private static IEnumerable<TextEdit> Edits(Draft draft, YamlNode map, int index)

@@ -15,6 +15,11 @@ internal static class ItemRemoval
         return draft.Commit("remove from the list", Edits(draft, list, index), draft.With(path, old => old.WithoutItem(index)));
     }
 
+    /// <summary>The same as one of several edits that are made at once.</summary>
+    /// <exception cref="CannotEdit">It cannot be made.</exception>
+    public static PlannedEdit Plan(Draft draft, YamlPath path, int index) =>
+        new(path, old => old.WithoutItem(index), [.. Edits(draft, ListAt(draft, path, index), index)]);
+
     /// <summary>The list at the path.</summary>
     /// <exception cref="CannotEdit">It is not a list, or has no item at one of the indices.</exception>
     public static YamlNode ListAt(Draft draft, YamlPath path, params ReadOnlySpan<int> indices)

@@ -46,6 +46,16 @@ public static class YamlEditor
     /// <summary>Removes an item with the comments that belong to it.</summary>
     public static TextChange RemoveItem(YamlTree tree, YamlPath list, int index) => ItemRemoval.Of(tree, list, index);
 
+    /// <summary>Removes several items and entries at once, each from another list or mapping; a path that ends in an index is an item.</summary>
+    /// <returns>Null where they cannot be removed at once; one after the other they may be.</returns>
+    public static TextChange? RemoveAll(YamlTree tree, IEnumerable<YamlPath> paths)
+    {
+        var draft = Draft.Of(tree);
+        return draft.CommitAll("remove", paths.Select(path => path.Last.Index is { } index
+            ? ItemRemoval.Plan(draft, path.Parent, index)
+            : EntryRemoval.Plan(draft, path)));
+    }
+
     private static int IndexAfter(string key, System.Collections.Immutable.ImmutableArray<YamlPair> pairs)
     {
         for (var index = 0; index < pairs.Length; index++)

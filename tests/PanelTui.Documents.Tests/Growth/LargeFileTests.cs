@@ -62,7 +62,7 @@ public class LargeFileTests
     [MemberData(nameof(Files))]
     public void Every_edit_takes_twice_the_work_for_twice_the_file(LargeFile file)
     {
-        var steep = Edits.Select(edit => (edit.Name, Growth: Growth.WhyNotLinear(file, text =>
+        var steep = Growth.Share(file, Edits).Select(edit => (edit.Name, Growth: Growth.WhyNotLinear(file, text =>
         {
             var now = Read(text);
             return () => edit.Do(now);
@@ -74,7 +74,7 @@ public class LargeFileTests
     [MemberData(nameof(Files))]
     public void Every_splice_takes_twice_the_work_for_twice_the_file(LargeFile file)
     {
-        var steep = Splices.Select(splice => (splice.Name, Growth: Growth.WhyNotLinear(file, text =>
+        var steep = Growth.Share(file, Splices).Select(splice => (splice.Name, Growth: Growth.WhyNotLinear(file, text =>
         {
             var tree = Trees.Of(text);
             return () => Tried(tree, splice.Do);
