@@ -103,7 +103,6 @@ public sealed class TerminalHostTests : TerminalTests
         using var terminal = Open(option);
         terminal.Vt.Modes.Contains("?1002").ShouldBe(option.Length == 0);
         terminal.Sent.ShouldNotContain("?1003h");
-        terminal.Type("\e[17~x").Until(screen => screen.Row(1) == "x").Vt.Modes.ShouldNotContain("?1002");
     }
 
     [Fact]
