@@ -3,7 +3,6 @@ using PanelTui.Documents.Reading;
 using PanelTui.Documents.Text;
 using PanelTui.Engine;
 using PanelTui.Engine.Rules;
-using PanelTui.Presentation;
 
 namespace PanelTui.CommandLine;
 

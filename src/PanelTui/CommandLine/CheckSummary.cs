@@ -33,13 +33,14 @@ internal static class CheckSummary
         return $"{Counted(inputs.Count, "file")}: {sum}{(unreadable > 0 ? $"; {Counted(unreadable, "file")} not readable" : "")}";
     }
 
-    private static FindingCount CountOf(ScheduleInput input) => input switch
+    private static FindingCount CountOf(ScheduleInput input)
     {
-        { Snapshot: null } => default,
-        { Snapshot: { Assessment: null } snapshot } => new FindingCount(
-            snapshot.Diagnostics.Count(one => one.IsError), 0, snapshot.Diagnostics.Count(one => !one.IsError)),
-        { Snapshot: { } snapshot } => FindingCount.Of(snapshot),
-    };
+        if (input.Snapshot is not { } snapshot) return default;
+        return snapshot.Assessment is not null
+            ? FindingCount.Of(snapshot)
+            : new FindingCount(
+                snapshot.Diagnostics.Count(one => one.IsError), 0, snapshot.Diagnostics.Count(one => !one.IsError));
+    }
 
     private static string Counts(int errors, int warnings, int notes) =>
         $"{Counted(errors, "error")}, {Counted(warnings, "warning")}, {Counted(notes, "note")}";
