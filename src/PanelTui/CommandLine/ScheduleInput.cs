@@ -33,9 +33,13 @@ internal sealed record ScheduleInput(string Name, Snapshot? Snapshot, string? Pr
         {
             return new ScheduleInput(name, null, $"standard input cannot be read: {problem.Message}");
         }
+        catch (FileProblem problem) when (problem.Fault == FileFault.NotFound)
+        {
+            return new ScheduleInput(name, null, $"there is no file '{path}'");
+        }
         catch (FileProblem problem)
         {
-            return new ScheduleInput(name, null, problem.Fault == FileFault.NotFound ? $"there is no file '{path}'" : problem.Message);
+            return new ScheduleInput(name, null, problem.Message);
         }
         catch (YamlProblem problem)
         {

@@ -8,12 +8,16 @@ internal sealed partial class OrdinaryUser : IDisposable
     /// <summary>The user nobody, from memory of Debian's base-passwd.</summary>
     private const uint Nobody = 65534;
 
+    /// <summary>setresuid(2), by its number: the C library's function would change every thread of the process.</summary>
+    private static readonly nint SetUsers = RuntimeInformation.ProcessArchitecture == Architecture.Arm64 ? 147 : 117;
+
+    private readonly bool _isRoot = Environment.IsPrivilegedProcess;
+
     private OrdinaryUser(string[] paths)
     {
-        if (!Environment.IsPrivilegedProcess) return;
+        if (!_isRoot) return;
         foreach (var path in paths.AtLeastOne()) Give(path, Nobody, Nobody).ShouldBe(0);
-        _ = SetFileUser(Nobody);
-        SetFileUser(Nobody).ShouldBe((int)Nobody);
+        Call(SetUsers, -1, (nint)Nobody, -1).ShouldBe(0);
     }
 
     /// <summary>
@@ -24,13 +28,12 @@ internal sealed partial class OrdinaryUser : IDisposable
 
     public void Dispose()
     {
-        if (Environment.IsPrivilegedProcess) _ = SetFileUser(0);
+        if (_isRoot) Call(SetUsers, -1, 0, -1).ShouldBe(0);
     }
 
-    /// <summary>Of this thread alone. Returns the user before it (setfsuid(2)).</summary>
-    [LibraryImport("libc", EntryPoint = "setfsuid")]
+    [LibraryImport("libc", EntryPoint = "syscall")]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
-    private static partial int SetFileUser(uint user);
+    private static partial nint Call(nint number, nint real, nint effective, nint saved);
 
     [LibraryImport("libc", EntryPoint = "chown", StringMarshalling = StringMarshalling.Utf8)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

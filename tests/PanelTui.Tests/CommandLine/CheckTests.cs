@@ -116,7 +116,7 @@ public class CheckTests
         var whole = Ran.Of("check", Shed.Example("market-hall")).Out;
         whole.Split('\n').ShouldContain(line => line.Length > 200);
         var folded = Ran.OnScreen(columns, false, "check", Shed.Example("market-hall")).Out;
-        folded.Split('\n').ShouldAllBe(line => line.Length <= columns);
+        folded.Lines().ShouldAllBe(line => line.Length <= columns);
         if (columns >= 80) Words(folded).ShouldBe(Words(whole));
         Ran.OnScreen(columns, false, "check", Shed.Example("market-hall"), "--json").Out.ShouldBe(Ran.Of("check", Shed.Example("market-hall"), "--json").Out);
     }

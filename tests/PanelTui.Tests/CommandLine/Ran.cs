@@ -29,7 +29,7 @@ internal sealed record Ran(int Code, string Out, string Error)
     public static string OnTerminal(params string[] args)
     {
         using var both = new StringWriter();
-        CommandLineRoot.Run(args, new Streams(() => Stream.Null, both, both), EditVerb.Run);
+        CommandLineRoot.Run(args, new Streams(() => Stream.Null, both, both) { Screen = new OutputScreen(80, HasColor: true) }, EditVerb.Run);
         return both.ToString();
     }
 

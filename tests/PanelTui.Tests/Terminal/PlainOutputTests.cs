@@ -77,7 +77,7 @@ public sealed class PlainOutputTests : TerminalTests
     {
         using var terminal = Start(RealProgram.Path, "new", Path.Combine(Folder, "new.yaml"));
         terminal.Type("\u0004").ExitCode().ShouldBe(2);
-        terminal.Sent.ShouldContain("Given up; nothing has been written.");
+        terminal.Sent.ShouldContain("given up; nothing has been written");
         terminal.Sent.ShouldNotContain("\e");
         terminal.ModeIsRestored.ShouldBeTrue();
     }

@@ -31,7 +31,7 @@ public sealed class TerminalHostTests : TerminalTests
             RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
         };
         using var program = Process.Start(start)!;
-        program.StandardError.ReadToEnd().ShouldStartWith("The full screen needs a terminal, and the input is not one.");
+        program.StandardError.ReadToEnd().ShouldStartWith("paneltui: The full screen needs a terminal, and the input is not one.");
         program.StandardOutput.ReadToEnd().ShouldBeEmpty();
         program.WaitForExit();
         program.ExitCode.ShouldBe(2);
@@ -90,7 +90,7 @@ public sealed class TerminalHostTests : TerminalTests
         Variables["TERM"] = term;
         using var terminal = Start();
         terminal.ExitCode().ShouldBe(2);
-        terminal.Sent.ShouldStartWith("The full screen needs a terminal");
+        terminal.Sent.ShouldStartWith("paneltui: The full screen needs a terminal");
         terminal.Sent.ShouldContain("'paneltui check' and 'paneltui calc' work without one.");
         terminal.Sent.ShouldNotContain("\e");
     }
