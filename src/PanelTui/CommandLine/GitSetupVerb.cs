@@ -53,14 +53,18 @@ internal sealed class GitSetupVerb : Verb
         return SetUp(repository, streams, asJson);
     }
 
-    private static IEnumerable<string> Missing(GitRepository repository) =>
-    [
-        .. repository.WhyNoAttributes() is { } why ? [why]
-            : HasAttributes(repository) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
-        .. repository.Unattributed(),
-        .. Different(repository.Top).Select(key => $"missing or different: git config {key}"),
-        .. Broken(repository.Top),
-    ];
+    private static IEnumerable<string> Missing(GitRepository repository)
+    {
+        var different = Different(repository.Top).ToHashSet();
+        return
+        [
+            .. repository.WhyNoAttributes() is { } why ? [why]
+                : HasAttributes(repository) ? [] : new[] { $"missing: .gitattributes: {GitSettings.Attributes}" },
+            .. repository.Unattributed(),
+            .. different.Select(key => $"missing or different: git config {key}"),
+            .. Broken(different),
+        ];
+    }
 
     private static int Report(string[] problems, bool changed, Streams streams)
     {
@@ -99,9 +103,8 @@ internal sealed class GitSetupVerb : Verb
     /// git-setup
     /// writes are tried: another one came from elsewhere and is reported as different.
     /// </summary>
-    private static IEnumerable<string> Broken(string top)
+    private static IEnumerable<string> Broken(HashSet<string> different)
     {
-        var different = Different(top).ToHashSet();
         if (different.Contains(GitSettings.Driver) && different.Contains(GitSettings.Textconv)) yield break;
         var trial = GitTrial.Run();
         if (!trial.Merges && !different.Contains(GitSettings.Driver))
